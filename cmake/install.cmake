@@ -1,0 +1,3 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+include(GNUInstallDirs)
+install(TARGETS bwright blockwright RUNTIME DESTINATION ${CMAKE_INSTALL_BINDIR})

@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The whole rule book over a draft, for one week or all of them.
+//
+// Over several weeks, findings of the same rule and place become one: the worst level, the figures of
+// the first week that has it, and the list of weeks. The penalty adds the weight of each finding that
+// is left; 0 is a clean draft.
+#pragma once
+#include "blockwright/rules/finding.hpp"
+#include "blockwright/time/timing.hpp"
+
+#include <optional>
+#include <vector>
+
+namespace bw {
+
+struct CheckResult {
+    std::vector<Finding> findings; // by level, then place, then rule
+    double penalty = 0;
+
+    [[nodiscard]] int count(Level level) const;
+};
+
+// The block need not be stored in the gym; months before block.month are its history.
+[[nodiscard]] CheckResult check(const Gym& gym, const Block& block, std::optional<Week> week = {});
+
+// Limit keys of the gym that no rule knows.
+[[nodiscard]] std::vector<std::string> unknownLimits(const GymSettings& gym);
+
+} // namespace bw
