@@ -1,0 +1,15 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+# What holds the house together, besides the code: tree, documents, desktop files.
+find_program(BW_PYTHON python3 PATHS /usr/bin NO_DEFAULT_PATH) # the one that has jsonschema
+find_program(BW_PYTHON python3 REQUIRED)
+
+add_test(NAME house COMMAND sh ${PROJECT_SOURCE_DIR}/tools/check-house.sh)
+
+# bw_script_test(NAME SCRIPT [arguments...]): a test program in Python of this folder.
+function(bw_script_test name script)
+  add_test(NAME ${name} COMMAND ${BW_PYTHON} -B ${CMAKE_CURRENT_SOURCE_DIR}/house/${script} ${ARGN})
+  set_tests_properties(${name} PROPERTIES TIMEOUT 120 ENVIRONMENT
+    "BW_SOURCE_DIR=${PROJECT_SOURCE_DIR};BW_BIN=${CMAKE_BINARY_DIR}/bin;LC_ALL=C.UTF-8;QT_QPA_PLATFORM=offscreen")
+endfunction()
+
+bw_script_test(house-itself house_test.py)
