@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/bench/draft.hpp"
+
+namespace bw {
+
+Draft::Draft(OpenGym& gym, QObject* parent)
+    : QObject(parent), gym_(gym), week_(Week::of(2).value()) {
+    listening_ = gym_.changed.connect([this](const std::optional<Spot>& spot) { follow(spot); });
+    if (const auto latest = gym_.gym().latest()) month_ = latest->month;
+    measure();
+}
+
+std::optional<Month> Draft::month() const { return month_; }
+
+Spot Draft::spot() const { return {*month_, place_}; }
+
+void Draft::showMonth(Month month) {
+    if (month == month_ || !gym_.gym().block(month)) return;
+    month_ = month;
+    place_ = {};
+    previewing_ = false;
+    measure();
+    Q_EMIT changed();
+    Q_EMIT placeChanged(place_);
+}
+
+void Draft::showWeek(Week week) {
+    if (week == week_) return;
+    week_ = week;
+    measure();
+    Q_EMIT changed();
+}
+
+void Draft::setPlace(Place place) {
+    if (place == place_) return;
+    place_ = place;
+    Q_EMIT placeChanged(place_);
+}
+
+void Draft::preview(const std::function<void(Block&)>& edit) {
+    if (!month_) return;
+    auto trial = std::make_shared<Block>(*gym_.gym().block(*month_));
+    edit(*trial);
+    if (*trial == *block_) return;
+    block_ = std::move(trial);
+    previewing_ = true;
+    measure();
+    Q_EMIT changed();
+}
+
+void Draft::endPreview() {
+    if (!previewing_) return;
+    previewing_ = false;
+    measure();
+    Q_EMIT changed();
+}
+
+void Draft::follow(const std::optional<Spot>& spot) {
+    previewing_ = false;
+    const Place before = place_;
+    if (spot) {
+        month_ = spot->month;
+        place_ = spot->place;
+    }
+    measure();
+    Q_EMIT changed();
+    if (place_ != before) Q_EMIT placeChanged(place_);
+}
+
+void Draft::measure() {
+    const Gym& gym = gym_.gym();
+    if (month_ && !gym.block(*month_)) month_.reset();
+    if (!month_)
+        if (const auto latest = gym.latest()) month_ = latest->month;
+    if (!month_) {
+        block_.reset();
+        time_ = {};
+        verdict_ = {};
+        return;
+    }
+    if (!previewing_) block_ = gym.block(*month_);
+    time_ = timeSession(gym.settings, gym.shelf, *block_, week_);
+    verdict_ = check(gym, *block_);
+}
+
+} // namespace bw

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the Bench shows: one month's block in one week, judged. While a cell is being typed in, a
+// preview stands for the block: everything is measured with it, nothing of it is stored.
+#pragma once
+#include "blockwright/rules/check.hpp"
+#include "blockwright/time/timing.hpp"
+#include "edit/open_gym.hpp"
+
+#include <QObject>
+
+#include <functional>
+#include <optional>
+
+namespace bw {
+
+class Draft : public QObject {
+    Q_OBJECT
+public:
+    explicit Draft(OpenGym& gym, QObject* parent = nullptr); // shows the latest month, week 2
+
+    [[nodiscard]] OpenGym& gym() const { return gym_; }
+    [[nodiscard]] const Block* block() const { return block_.get(); } // null: the gym has no month
+    [[nodiscard]] std::optional<Month> month() const;
+    [[nodiscard]] Week week() const { return week_; }
+    [[nodiscard]] const SessionTime& time() const { return time_; }      // of week()
+    [[nodiscard]] const CheckResult& verdict() const { return verdict_; } // of all weeks
+    [[nodiscard]] Place place() const { return place_; }
+    [[nodiscard]] Spot spot() const; // only when there is a block
+
+    void showMonth(Month month); // no such month: nothing changes
+    void showWeek(Week week);
+    void setPlace(Place place);
+
+    // The block as it would be if what is being typed were already entered.
+    void preview(const std::function<void(Block&)>& edit);
+    void endPreview();
+
+Q_SIGNALS:
+    void changed();                 // block, month, week or verdict
+    void placeChanged(bw::Place place);
+
+private:
+    void follow(const std::optional<Spot>& spot);
+    void measure();
+
+    OpenGym& gym_;
+    Connection listening_;
+    std::optional<Month> month_;
+    Week week_;
+    Place place_;
+    Gym::BlockPtr block_;
+    bool previewing_ = false;
+    SessionTime time_;
+    CheckResult verdict_;
+};
+
+} // namespace bw

@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The one registry of everything that can be done by menu, button or key. The shortcut sheet is made
+// from it, so a key that is not here does not exist.
+#pragma once
+#include <QAction>
+#include <QKeySequence>
+#include <QList>
+#include <QObject>
+
+#include <functional>
+#include <vector>
+
+class QWidget;
+
+namespace bw {
+
+class Actions : public QObject {
+    Q_OBJECT
+public:
+    explicit Actions(QObject* parent = nullptr) : QObject(parent) {}
+
+    struct Entry {
+        QString group; // a heading of the shortcut sheet: "Bench", "Month", "Everywhere"
+        QAction* action;
+    };
+    // The action belongs to the registry; `scope` is the widget within which its keys work (with its
+    // children); null: the whole window.
+    QAction* add(const QString& group, const QString& id, const QString& text,
+                 const QList<QKeySequence>& keys, QWidget* scope, std::function<void()> run);
+    [[nodiscard]] QAction* find(const QString& id) const; // null when there is none
+    [[nodiscard]] const std::vector<Entry>& all() const { return entries_; }
+
+private:
+    std::vector<Entry> entries_;
+};
+
+} // namespace bw

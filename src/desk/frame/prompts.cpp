@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/frame/prompts.hpp"
+
+#include <QFileDialog>
+#include <QMessageBox>
+#include <QPushButton>
+
+namespace bw {
+
+namespace {
+int chooseByBox(QWidget* parent, const QString& title, const QString& text,
+                const QStringList& buttons) {
+    QMessageBox box(QMessageBox::Question, title, text, QMessageBox::NoButton, parent);
+    QList<QAbstractButton*> made;
+    for (const QString& b : buttons) made << box.addButton(b, QMessageBox::AcceptRole);
+    if (!made.isEmpty()) box.setDefaultButton(static_cast<QPushButton*>(made.first()));
+    auto* cancel = box.addButton(QMessageBox::Cancel);
+    box.setEscapeButton(cancel);
+    box.exec();
+    return static_cast<int>(made.indexOf(box.clickedButton()));
+}
+
+std::optional<QString> named(const QString& file) {
+    return file.isEmpty() ? std::nullopt : std::optional(file);
+}
+
+Prompts real() {
+    return {[](QWidget* parent, const QString& title, const QString& text) {
+                QMessageBox(QMessageBox::Information, title, text, QMessageBox::Ok, parent).exec();
+            },
+            chooseByBox,
+            [](QWidget* parent, const QString& title, const QString& filter) {
+                return named(QFileDialog::getOpenFileName(parent, title, {}, filter));
+            },
+            [](QWidget* parent, const QString& title, const QString& suggested,
+               const QString& filter) {
+                return named(QFileDialog::getSaveFileName(parent, title, suggested, filter));
+            }};
+}
+} // namespace
+
+Prompts& prompts() {
+    static Prompts kept = real();
+    return kept;
+}
+
+} // namespace bw
