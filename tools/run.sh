@@ -6,7 +6,7 @@ set -eu
 cd "$(dirname "$0")/.."
 
 sh tools/install-packages.sh
-sh tools/build.sh release -DBLOCKWRIGHT_TESTS=OFF
+sh tools/build.sh release -DBLOCKWRIGHT_TESTS=OFF -DBLOCKWRIGHT_WERROR=OFF -- bwright blockwright
 
 bin=${BW_BUILD_ROOT:-build}/release/bin
 demo=data/demo/saltmarsh-boathouse.bundle.json
