@@ -22,6 +22,7 @@ struct DoseText {
 [[nodiscard]] Result<DoseText> parseDose(std::string_view text, Measure usual);
 [[nodiscard]] Result<Range<int>> parseRounds(std::string_view text);  // 1 to 20
 [[nodiscard]] Result<Range<Millis>> parseRest(std::string_view text); // 0 to 30 min; bare: seconds
+[[nodiscard]] Result<Range<Millis>> parseBudget(std::string_view text); // 0 to 5 h; bare: minutes
 [[nodiscard]] Result<Range<Rir>> parseEffort(std::string_view text);  // 0 to 10
 
 // "5–10", "10/side", "30–45 s", "15 m", "5 cal"; sides says whether "/side" is written. Where a

@@ -15,6 +15,7 @@ using board::Unit;
 constexpr std::string_view kDoseForms = "5, 5–10, 10/side, 30 s, 1:30, 2 min, 15 m or 5 cal";
 constexpr std::string_view kRoundsForms = "3 or 2–3";
 constexpr std::string_view kRestForms = "90, 60–120 s, 2 min, 1:30–2:00 or no rest";
+constexpr std::string_view kBudgetForms = "12, 8–12 min, 45 s or 1:30";
 constexpr std::string_view kEffortForms = "2, 1–3 or RPE 8";
 
 Message notUnderstood(std::string_view source, std::string_view typed, std::string_view forms) {
@@ -64,6 +65,18 @@ Message doseOutOfRange(std::string_view typed, Measure m) {
     return {"“%1” is out of range: a dose is above 0 and at most %2.",
             {board::quoted(typed), doseText(most, Sides::Both, Measure::Seconds)}};
 }
+
+// A bare amount counts seconds; `bad` is what to say when no time is understood.
+Result<Range<Millis>> times(std::string_view typed, const std::optional<Span>& span,
+                            std::int64_t mostMinutes, Message bad) {
+    const auto m = span ? measured(*span, Measure::Seconds) : std::nullopt;
+    if (!m || m->measure != Measure::Seconds || span->perSide) return bad;
+    if (m->lo > mostMinutes * 60'000 || m->hi > mostMinutes * 60'000)
+        return Message{"“%1” is out of range: at most %2 min.",
+                       {board::quoted(typed), std::to_string(mostMinutes)}};
+    if (m->hi < m->lo) return wrongWayRound(typed);
+    return Range<Millis>::between(Millis{m->lo}, Millis{m->hi});
+}
 } // namespace
 
 Result<DoseText> parseDose(std::string_view text, Measure usual) {
@@ -95,17 +108,19 @@ Result<Range<int>> parseRounds(std::string_view text) {
 }
 
 Result<Range<Millis>> parseRest(std::string_view text) {
-    constexpr std::int64_t kMost = 30 * 60'000;
     if (const auto words = board::plainWords(text); words == "no rest" || words == "none")
         return Range<Millis>(Millis{0});
-    const auto span = board::readSpan(text);
-    const auto m = span ? measured(*span, Measure::Seconds) : std::nullopt;
-    if (!m || m->measure != Measure::Seconds || span->perSide)
-        return notUnderstood("“%1” is not a rest: write %2.", text, kRestForms);
-    if (m->lo > kMost || m->hi > kMost)
-        return Message{"“%1” is out of range: a rest is at most 30 min.", {board::quoted(text)}};
-    if (m->hi < m->lo) return wrongWayRound(text);
-    return Range<Millis>::between(Millis{m->lo}, Millis{m->hi});
+    return times(text, board::readSpan(text), 30,
+                 notUnderstood("“%1” is not a rest: write %2.", text, kRestForms));
+}
+
+Result<Range<Millis>> parseBudget(std::string_view text) {
+    auto span = board::readSpan(text);
+    if (span)
+        for (Amount* a : {&span->lo, &span->hi})
+            if (a->unit == Unit::None) a->unit = Unit::Minute;
+    return times(text, span, 300,
+                 notUnderstood("“%1” is not a length of time: write %2.", text, kBudgetForms));
 }
 
 Result<Range<Rir>> parseEffort(std::string_view text) {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/frame/actions.hpp"
 
+#include <QWidget>
+
 namespace bw {
 
 QAction* Actions::add(const QString& group, const QString& id, const QString& text,
