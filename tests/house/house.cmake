@@ -13,3 +13,5 @@ function(bw_script_test name script)
 endfunction()
 
 bw_script_test(house-itself house_test.py)
+bw_script_test(examples-itself examples_test.py)
+bw_script_test(desktop desktop_test.py)
