@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The whole rule book over a draft, for one week or all of them.
 //
-// Over several weeks, findings of the same rule and place become one: the worst level, the figures of
-// the first week that has it, and the list of weeks. The penalty adds the weight of each finding that
-// is left; 0 is a clean draft.
+// Over several weeks, findings of the same rule, place and `about` become one: the worst level, the
+// figures of the first week that has it, and the list of weeks. The penalty adds the weight of each
+// finding that is left; 0 is a clean draft. A weight is the rule's own, or what the gym has set
+// under "rule.weight_stop", "rule.weight_look" or "rule.weight_note".
 #pragma once
 #include "blockwright/rules/finding.hpp"
 #include "blockwright/time/timing.hpp"

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the rule book says of a draft. A finding names where, what was measured, the limit, where the
-// limit comes from, and what to try.
+// What the rule book says of a draft. A finding names where, what was measured, the limit, where
+// the limit comes from, and what to try.
 #pragma once
 #include "blockwright/model/gym.hpp"
 #include "blockwright/model/message.hpp"
@@ -20,7 +20,7 @@ template <> struct Spelling<Level> {
 
 // Something to try. With an action the program can do it: a pure change of a copy of the draft.
 struct Remedy {
-    Message label; // an order: "Cut the rest to 60–90 s"
+    Message label;                      // an order: "Cut the rest to 60–90 s"
     std::function<void(Block&)> action; // empty: only the coach can
 };
 
@@ -36,6 +36,9 @@ struct Finding {
     Message basis;
     Message text;
     std::vector<Remedy> remedies;
+    // Tells apart what one rule finds several times in one place: "pull". Else empty. A finding is
+    // known again, from week to week and from draft to draft, by its rule, place and this.
+    std::string about;
 };
 
 } // namespace bw

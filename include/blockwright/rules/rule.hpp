@@ -13,14 +13,15 @@ namespace bw {
 
 // A limit that the gym can set under the key "rule.name".
 struct LimitSpec {
-    std::string name;   // "look_share"
+    std::string name; // "look_share"
     LimitValue standard;
-    std::string unit;   // "s", "share", "reps", "sets", ""
-    Message basis;      // a citation, or "common practice", or "this gym's setting"
-    Message meaning;    // one sentence for the coach
+    std::string unit; // "s", "share", "reps", "sets", ""
+    Message basis;    // a citation, or "common practice", or "this gym's setting"
+    Message meaning;  // one sentence for the coach
 };
 
-// Weight of one finding in the penalty, by level. The gym sets them as "rule.weight_stop" and so on.
+// Weight of one finding in the penalty, by level. The gym sets them as "rule.weight_stop" and so
+// on.
 struct LevelWeights {
     double stop = 100, look = 10, note = 1;
 };
@@ -28,11 +29,12 @@ struct LevelWeights {
 class Verdict;
 
 struct Rule {
-    std::string_view id;    // "session-length"
-    Message title;          // what it measures, one sentence
+    std::string_view id; // "session-length"
+    Message title;       // what it measures, one sentence
     std::vector<LimitSpec> limits;
     void (*judge)(const Facts&, Verdict&) = nullptr;
     LevelWeights weights{};
+    bool weekly = true; // judged week by week; else once, and true of every week
 };
 
 // What a rule reads its limits from and writes its findings to.
@@ -48,7 +50,8 @@ public:
 
     // Adds a finding measured against the named limit; the rest of it can be filled in through the
     // returned reference, which the next call makes stale.
-    Finding& add(Level level, Place place, double measured, std::string_view limitName, Message text);
+    Finding& add(Level level, Place place, double measured, std::string_view limitName,
+                 Message text);
 
 private:
     [[nodiscard]] const LimitSpec& spec(std::string_view name) const;

@@ -40,8 +40,8 @@ constexpr std::array<Spelt, 13> kPlain{{{"–", "-"},
 std::string plainText(std::string_view text) {
     std::string out;
     while (!text.empty()) {
-        const auto *const it = std::find_if(
-            kPlain.begin(), kPlain.end(), [&](const Spelt &s) { return text.starts_with(s.from); });
+        const auto* const it = std::find_if(
+            kPlain.begin(), kPlain.end(), [&](const Spelt& s) { return text.starts_with(s.from); });
         if (it != kPlain.end()) {
             out += it->to;
             text.remove_prefix(it->from.size());
@@ -54,14 +54,10 @@ std::string plainText(std::string_view text) {
     return out;
 }
 
-bool isFigure(char c) {
-    return c >= '0' && c <= '9';
-}
-bool isLetter(char c) {
-    return c >= 'a' && c <= 'z';
-}
+bool isFigure(char c) { return c >= '0' && c <= '9'; }
+bool isLetter(char c) { return c >= 'a' && c <= 'z'; }
 
-template <class Is> std::string_view takeWhile(std::string_view &rest, Is is) {
+template <class Is> std::string_view takeWhile(std::string_view& rest, Is is) {
     const auto end = std::find_if_not(rest.begin(), rest.end(), is);
     const auto taken = rest.substr(0, static_cast<std::size_t>(end - rest.begin()));
     rest.remove_prefix(taken.size());
@@ -75,7 +71,7 @@ std::int64_t toNumber(std::string_view figures) {
 }
 
 // ":30" or ":02:00" after the first figures; all but the first part have two figures below 60.
-std::optional<Token> takeClock(std::string_view first, std::string_view &rest) {
+std::optional<Token> takeClock(std::string_view first, std::string_view& rest) {
     std::int64_t total = toNumber(first);
     int parts = 1;
     while (rest.starts_with(':')) {
@@ -92,7 +88,7 @@ bool couldBeThousands(char mark, std::string_view whole, std::string_view part) 
     return mark == ',' && part.size() == 3 && whole != "0";
 }
 
-std::optional<Token> takeNumber(std::string_view &rest) {
+std::optional<Token> takeNumber(std::string_view& rest) {
     const auto whole = takeWhile(rest, isFigure);
     if (whole.size() > kMostFigures) return std::nullopt;
     if (rest.starts_with(':')) return takeClock(whole, rest);
@@ -109,7 +105,7 @@ std::optional<Token> takeNumber(std::string_view &rest) {
         Token::Kind::Number, {number, static_cast<int>(part.size()), Unit::None, false}, {}};
 }
 
-std::optional<Token> takeToken(std::string_view &rest) {
+std::optional<Token> takeToken(std::string_view& rest) {
     if (isFigure(rest.front())) return takeNumber(rest);
     if (isLetter(rest.front())) {
         const std::string word(takeWhile(rest, isLetter));
@@ -181,15 +177,15 @@ Unit unitOf(std::string_view word) {
          {"x", Unit::Round},
          {"rir", Unit::Rir},
          {"rpe", Unit::Rpe}}};
-    const auto *const it =
-        std::find_if(kUnits.begin(), kUnits.end(), [&](const auto &u) { return u.first == word; });
+    const auto* const it =
+        std::find_if(kUnits.begin(), kUnits.end(), [&](const auto& u) { return u.first == word; });
     return it == kUnits.end() ? Unit::None : it->second;
 }
 
 // Walks over the tokens; every take leaves the place alone when it finds nothing.
 class Reader {
 public:
-    explicit Reader(const Tokens &tokens) : tokens_(tokens) {}
+    explicit Reader(const Tokens& tokens) : tokens_(tokens) {}
 
     std::optional<Span> span() {
         const Unit before = effortWord();
@@ -205,7 +201,7 @@ public:
     }
 
 private:
-    [[nodiscard]] const Token *next() const {
+    [[nodiscard]] const Token* next() const {
         return at_ < tokens_.size() ? &tokens_[at_] : nullptr;
     }
     bool take(Token::Kind kind) {
@@ -243,9 +239,9 @@ private:
     }
 
     // "1 min 30 s", "1'30"".
-    void addSeconds(Amount &minutes) {
+    void addSeconds(Amount& minutes) {
         const auto start = at_;
-        const Token *token = next();
+        const Token* token = next();
         if (take(Token::Kind::Number) && takeUnit() == Unit::Second &&
             token->amount.decimals == 0 && token->amount.number < 60)
             minutes = {minutes.number * 60 + token->amount.number, 0, Unit::Second, false};
@@ -266,9 +262,9 @@ private:
 
     // Gives both amounts a unit if one has it (or `given`); false when two units have nothing in
     // common.
-    static bool shareUnit(Span &span, Unit given) {
-        for (Amount *a : {&span.lo, &span.hi}) {
-            const Amount &other = a == &span.lo ? span.hi : span.lo;
+    static bool shareUnit(Span& span, Unit given) {
+        for (Amount* a : {&span.lo, &span.hi}) {
+            const Amount& other = a == &span.lo ? span.hi : span.lo;
             const Unit unit = given != Unit::None ? given : other.unit;
             if (a->unit == Unit::None && other.clock) return false; // "1:30-2": two of what?
             if (a->unit == Unit::None) a->unit = unit;
@@ -277,7 +273,7 @@ private:
         return true;
     }
 
-    const Tokens &tokens_;
+    const Tokens& tokens_;
     std::size_t at_ = 0;
 };
 } // namespace

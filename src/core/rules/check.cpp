@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "blockwright/rules/check.hpp"
+
+#include "blockwright/rules/rule.hpp"
+#include "core/rules/gym_limit.hpp"
+
+#include <algorithm>
+#include <array>
+#include <iterator>
+
+namespace bw {
+
+namespace {
+constexpr std::array<std::string_view, 3> kWeightNames{"weight_stop", "weight_look", "weight_note"};
+
+std::vector<Week> weeksOf(const Block& block, std::optional<Week> week) {
+    if (week) return {*week};
+    std::vector<Week> out;
+    const auto steps = std::clamp(static_cast<int>(block.stair.size()), 1, Week::kMost);
+    for (int n = 1; n <= steps; ++n) out.push_back(Week::of(n).value());
+    return out;
+}
+
+bool sameMatter(const Finding& a, const Finding& b) {
+    return a.place == b.place && a.about == b.about && a.rule == b.rule;
+}
+
+// Both are of one rule. The list of weeks grows; the worse level brings its own figures along.
+void mergeInto(std::vector<Finding>& merged, std::size_t from, Finding f) {
+    const auto it = std::find_if(merged.begin() + static_cast<std::ptrdiff_t>(from), merged.end(),
+                                 [&](const Finding& known) { return sameMatter(known, f); });
+    if (it == merged.end()) {
+        merged.push_back(std::move(f));
+        return;
+    }
+    auto weeks = std::move(it->weeks);
+    if (weeks.back() != f.weeks.front()) weeks.push_back(f.weeks.front());
+    if (f.level < it->level) *it = std::move(f);
+    it->weeks = std::move(weeks);
+}
+
+void judgeWeekly(const Rule& rule, const std::vector<Facts>& weeks, std::vector<Finding>& out) {
+    const std::size_t from = out.size();
+    std::vector<Finding> fresh;
+    for (const Facts& facts : weeks) {
+        Verdict verdict(rule, facts, fresh);
+        rule.judge(facts, verdict);
+        for (Finding& f : fresh) mergeInto(out, from, std::move(f));
+        fresh.clear();
+    }
+}
+
+void judgeOnce(const Rule& rule, const std::vector<Facts>& weeks, std::vector<Finding>& out) {
+    const std::size_t from = out.size();
+    Verdict verdict(rule, weeks.front(), out);
+    rule.judge(weeks.front(), verdict);
+    for (std::size_t i = from; i < out.size(); ++i) {
+        out[i].weeks.clear();
+        for (const Facts& facts : weeks) out[i].weeks.push_back(facts.week.number());
+    }
+}
+
+double weightOf(const GymSettings& gym, const Rule& rule, Level level) {
+    const std::array<double, 3> own{rule.weights.stop, rule.weights.look, rule.weights.note};
+    const auto i = static_cast<std::size_t>(level);
+    const LimitValue* set = gymLimit(gym, rule.id, kWeightNames[i]);
+    return set ? set->lo : own[i];
+}
+
+bool byLevelThenPlace(const Finding& a, const Finding& b) {
+    return a.level != b.level ? a.level < b.level : a.place < b.place;
+}
+
+bool knows(const Rule& rule, std::string_view name) {
+    return std::find(kWeightNames.begin(), kWeightNames.end(), name) != kWeightNames.end() ||
+           std::any_of(rule.limits.begin(), rule.limits.end(),
+                       [&](const LimitSpec& s) { return s.name == name; });
+}
+} // namespace
+
+int CheckResult::count(Level level) const {
+    return static_cast<int>(std::count_if(findings.begin(), findings.end(),
+                                          [&](const Finding& f) { return f.level == level; }));
+}
+
+CheckResult check(const Gym& gym, const Block& block, std::optional<Week> week) {
+    const History history(gym, block.month);
+    std::vector<Facts> weeks;
+    for (const Week w : weeksOf(block, week)) weeks.push_back(Facts::of(gym, block, history, w));
+    CheckResult out;
+    for (const Rule& rule : ruleBook()) {
+        const std::size_t from = out.findings.size();
+        if (rule.weekly)
+            judgeWeekly(rule, weeks, out.findings);
+        else
+            judgeOnce(rule, weeks, out.findings);
+        for (std::size_t i = from; i < out.findings.size(); ++i)
+            out.penalty += weightOf(gym.settings, rule, out.findings[i].level);
+    }
+    std::stable_sort(out.findings.begin(), out.findings.end(), byLevelThenPlace);
+    return out;
+}
+
+std::vector<std::string> unknownLimits(const GymSettings& gym) {
+    std::vector<std::string> out;
+    for (const auto& [key, value] : gym.limits) {
+        const auto dot = key.find('.');
+        const auto rule = std::find_if(ruleBook().begin(), ruleBook().end(), [&](const Rule& r) {
+            return r.id == std::string_view(key).substr(0, dot);
+        });
+        const bool known = dot != std::string::npos && rule != ruleBook().end() &&
+                           knows(*rule, std::string_view(key).substr(dot + 1));
+        if (!known) out.push_back(key);
+    }
+    return out;
+}
+
+} // namespace bw

@@ -1,0 +1,13 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include "blockwright/model/gym.hpp"
+
+#include <string_view>
+
+namespace bw {
+
+// What the gym has set under "rule.name"; null when it has not.
+[[nodiscard]] const LimitValue* gymLimit(const GymSettings& gym, std::string_view rule,
+                                         std::string_view name);
+
+} // namespace bw

@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/rules/remedies.hpp"
+
+#include "blockwright/model/shorthand.hpp"
+#include "core/rules/substitutes.hpp"
+#include "core/rules/wording.hpp"
+
+#include <algorithm>
+
+namespace bw {
+
+Remedy advice(Message label) { return {std::move(label), {}}; }
+
+Remedy setRestTo(const Facts& facts, Place group, Range<Millis> rest) {
+    return {{"Set the rest of group %1 to %2", {groupLetter(facts.block, group), restText(rest)}},
+            [group, rest](Block& b) {
+                if (Group* g = groupAt(b, group)) g->rest = rest;
+            }};
+}
+
+Remedy setDoseTo(const Facts& facts, const SlotFact& slot, const Dose& dose) {
+    const Sides sides = slot.exercise ? slot.exercise->sides : Sides::Both;
+    return {{"Set the dose of %1 to %2", {slotLabel(facts.block, slot), doseText(dose, sides)}},
+            [place = slot.place, dose](Block& b) {
+                if (Slot* s = slotAt(b, place)) s->dose = dose;
+            }};
+}
+
+Remedy setTempoTo(const Facts& facts, const SlotFact& slot, const Tempo& tempo) {
+    return {{"Set the tempo of %1 to %2", {slotLabel(facts.block, slot), tempo.text()}},
+            [place = slot.place, tempo](Block& b) {
+                if (Slot* s = slotAt(b, place)) s->tempo = tempo;
+            }};
+}
+
+Remedy useExercise(const Facts& facts, const SlotFact& slot, const Exercise& exercise) {
+    Message label = slot.exercise ? Message{"Use %1 instead of %2",
+                                            {exercise.name, slotLabel(facts.block, slot)}}
+                                  : Message{"Put %1 into the open slot %2",
+                                            {exercise.name, slotLabel(facts.block, slot)}};
+    const Dose dose = doseFor(exercise, *slot.slot, slot.section->kind);
+    return {std::move(label), [place = slot.place, id = exercise.id, dose](Block& b) {
+                Slot* s = slotAt(b, place);
+                if (!s) return;
+                s->exercise = id;
+                s->dose = dose;
+            }};
+}
+
+Range<Millis> restWithin(Range<Millis> rest, const LimitValue& seconds) {
+    const Millis lo = toMillis(seconds.lo);
+    const Millis hi = std::max(lo, toMillis(seconds.hi));
+    return Range<Millis>::between(std::clamp(rest.lo(), lo, hi), std::clamp(rest.hi(), lo, hi));
+}
+
+std::optional<Dose> shifted(const Dose& dose, int steps) {
+    const std::int64_t grain = Dose::smallestPerUnit(dose.measure());
+    const bool coarse = dose.measure() == Measure::Seconds || dose.measure() == Measure::Metres;
+    const std::int64_t step = coarse ? 5 * grain : grain;
+    const auto moved = [&](std::int64_t n) {
+        return std::max(std::min(n, step), n + steps * step);
+    };
+    const auto out = Dose::of(dose.measure(), moved(dose.amount().lo()), moved(dose.amount().hi()));
+    return out && *out != dose ? std::optional(*out) : std::nullopt;
+}
+
+} // namespace bw

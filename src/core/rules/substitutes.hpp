@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Which exercises of the Shelf could stand in a slot.
+#pragma once
+#include "blockwright/rules/facts.hpp"
+
+#include <functional>
+#include <vector>
+
+namespace bw {
+
+using Fits = std::function<bool(const Exercise&)>;
+
+// At most `most` exercises that fit the slot and `fits`, best first: the slot's own easier versions
+// and swaps, then what this gym has done before, then by skill, then as the Shelf stands. All are
+// offered on the Shelf, of a role that belongs in the slot, within the kit of the gym, and not in
+// the draft already.
+[[nodiscard]] std::vector<const Exercise*> substitutes(const Facts& facts, const SlotFact& slot,
+                                                       std::size_t most, const Fits& fits);
+
+// A dose the exercise can be timed by: the slot's, else what a coach would first write down.
+[[nodiscard]] Dose doseFor(const Exercise& exercise, const Slot& slot, SectionKind kind);
+
+// Does the gym own what one member needs? A gym that has told no kit at all owns everything.
+[[nodiscard]] bool ownsKitFor(const Gym& gym, const Exercise& exercise);
+
+} // namespace bw
