@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// One JSON file for exchange (docs/bundle.md). Reading lists every fault, each with the JSON pointer
-// (RFC 6901) of where it is; a bundle with one error gives nothing at all.
+// One JSON file for exchange (docs/bundle.md). Reading lists every fault, each with the JSON
+// pointer (RFC 6901) of where it is; a bundle with one error gives nothing at all.
 #pragma once
 #include "blockwright/model/gym.hpp"
 #include "blockwright/model/member.hpp"
@@ -32,7 +32,8 @@ struct BundleFault {
 
 struct BundleReading {
     std::optional<Bundle> bundle;    // none when there is an error
-    std::vector<BundleFault> errors; // in the order of the file; at most kMostFaults, then a last one that says how many more
+    std::vector<BundleFault> errors; // in the order of the file; at most kMostFaults, then a last
+                                     // one that says how many more
     std::vector<BundleFault> notes;  // keys not known (kept), numbers rounded to their grain
 };
 
@@ -44,11 +45,12 @@ inline constexpr std::size_t kMostFaults = 200;
 // Null: only the bundle; then a reference to a part the bundle does not have is not followed.
 [[nodiscard]] BundleReading readBundle(std::string_view json, const Gym* over = nullptr);
 
-// Lays the bundle's parts over the gym: by id, by month; the bundle wins. Results are not part of a gym.
+// Lays the bundle's parts over the gym: by id, by month; the bundle wins. Results are not part of a
+// gym.
 void layOver(Gym& gym, const Bundle& bundle);
 
-// All parts of a gym as a bundle, and a bundle as text (two-space indent, keys in the documented order,
-// numbers as short as they can be, ends with a newline).
+// All parts of a gym as a bundle, and a bundle as text (two-space indent, keys in the documented
+// order, numbers as short as they can be, ends with a newline).
 [[nodiscard]] Bundle bundleOf(const Gym& gym, std::vector<LiftResult> results = {});
 [[nodiscard]] std::string writeBundle(const Bundle& bundle);
 
