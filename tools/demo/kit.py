@@ -8,30 +8,30 @@ def item(id, name, units, claim="group", **more):
 
 
 KIT = [
-    item("mat", "Mat", 14),
+    item("mat", "Floor mat", 14),
     item("mini-band", "Mini band", 14),
     item("long-band", "Long band", 16),
     item("kettlebell", "Kettlebell", 28, loads_kg={
         "8": 4, "10": 2, "12": 6, "16": 8, "20": 4, "24": 4}),
-    item("dumbbell", "Dumbbell", 40, loads_kg={
-        "4": 4, "6": 4, "8": 4, "10": 4, "12.5": 6, "15": 6, "17.5": 2, "20": 4, "22.5": 2, "25": 2,
-        "30": 2}),
+    item("dumbbell", "Dumbbell", 50, loads_kg={
+        "4": 2, "5": 2, "6": 4, "7": 2, "8": 4, "9": 2, "10": 4, "12": 6, "14": 4, "16": 4, "18": 4,
+        "20": 2, "22": 2, "24": 2, "26": 2, "28": 2, "32": 2}),
     item("barbell", "Barbell with plates", 8, bar_kg=20, plates_kg={
         "20": 12, "15": 4, "10": 16, "5": 16, "2.5": 16, "1.25": 12}),
-    item("rack", "Rack", 6),
-    item("trap-bar", "Trap bar with plates", 3, bar_kg=25, plates_kg={
+    item("rack", "Squat rack", 6),
+    item("trap-bar", "Trap bar", 3, bar_kg=25, plates_kg={
         "20": 8, "10": 6, "5": 6, "2.5": 6}),
-    item("landmine", "Landmine sleeve", 4),
+    item("landmine", "Landmine", 4),
     item("pull-up-station", "Pull-up station", 2, "set"),
-    item("rings", "Pair of rings", 2),
+    item("rings", "Gymnastic rings", 2),
     item("straps", "Suspension straps", 4),
     item("bench", "Bench", 8),
-    item("box", "Box", 8),
+    item("box", "Jump box", 8),
     item("low-step", "Low step", 8),
     item("medicine-ball", "Medicine ball", 12, loads_kg={"3": 4, "5": 4, "7": 4}),
     item("slam-ball", "Slam ball", 6, loads_kg={"6": 2, "8": 2, "10": 2}),
     item("sandbag", "Sandbag", 4, loads_kg={"10": 2, "20": 2}),
-    item("slider", "Slider", 14),
+    item("slider", "Floor slider", 14),
     item("sled-lane", "Sled lane", 2, "set", bar_kg=30, plates_kg={"20": 6, "10": 4, "5": 4}),
     item("air-bike", "Air bike", 3, "set"),
     item("rowing-machine", "Rowing machine", 3, "set"),
@@ -41,7 +41,7 @@ KIT = [
     item("cable-tower", "Cable tower", 1, "set"),
     item("band-tower", "Band tower", 0),
     item("dip-station", "Dip station", 0),
-    item("plate", "Loose plate", 10, loads_kg={"5": 4, "10": 4, "15": 2}),
+    item("plate", "Single plate", 10, loads_kg={"5": 4, "10": 4, "15": 2}),
     item("foam-roller", "Foam roller", 6),
     item("stability-ball", "Stability ball", 0),
 ]
