@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The gym file: one SQLite database that holds everything of one gym. Changes go in as a list that is
-// stored whole or not at all. One writer at a time; a second opener reads and is told who writes.
+// The gym file: one SQLite database that holds everything of one gym. Changes go in as a list that
+// is stored whole or not at all. One writer at a time; a second opener reads and is told who
+// writes.
 #pragma once
 #include "blockwright/model/gym.hpp"
 #include "blockwright/model/result.hpp"
@@ -15,17 +16,42 @@
 namespace bw {
 
 // One thing put in (added or replaced by its id or month) or taken out.
-struct PutSettings { GymSettings settings; };
-struct PutKit { KitItem item; };
-struct RemoveKit { KitId id; };
-struct PutExercise { Shelf::Entry exercise; };
-struct RemoveExercise { ExerciseId id; };
-struct PutBlock { Gym::BlockPtr block; };
-struct RemoveBlock { Month month; };
-struct PutMember { Member member; };
-struct RemoveMember { MemberId id; }; // with all results
-struct PutResult { LiftResult result; };
-struct RemoveResult { MemberId member; Date date; ExerciseId exercise; int set; };
+struct PutSettings {
+    GymSettings settings;
+};
+struct PutKit {
+    KitItem item;
+};
+struct RemoveKit {
+    KitId id;
+};
+struct PutExercise {
+    Shelf::Entry exercise;
+};
+struct RemoveExercise {
+    ExerciseId id;
+};
+struct PutBlock {
+    Gym::BlockPtr block;
+};
+struct RemoveBlock {
+    Month month;
+};
+struct PutMember {
+    Member member;
+};
+struct RemoveMember {
+    MemberId id;
+}; // with all results
+struct PutResult {
+    LiftResult result;
+};
+struct RemoveResult {
+    MemberId member;
+    Date date;
+    ExerciseId exercise;
+    int set;
+};
 using Change = std::variant<PutSettings, PutKit, RemoveKit, PutExercise, RemoveExercise, PutBlock,
                             RemoveBlock, PutMember, RemoveMember, PutResult, RemoveResult>;
 
@@ -44,7 +70,8 @@ public:
 
     [[nodiscard]] virtual const std::filesystem::path& path() const = 0;
     [[nodiscard]] virtual bool writable() const = 0;
-    [[nodiscard]] virtual std::string writer() const = 0; // "Blockwright on HOST, process 123"; empty: we
+    [[nodiscard]] virtual std::string
+    writer() const = 0; // "Blockwright on HOST, process 123"; empty: we
 
     [[nodiscard]] virtual Result<Gym> load() = 0;
     // All or nothing. On failure (full disk, read-only, damage) nothing has changed and why() says

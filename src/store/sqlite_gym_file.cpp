@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "store/sqlite_gym_file.hpp"
+
+#include "store/making.hpp"
+#include "store/rows/block_rows.hpp"
+#include "store/rows/exercise_rows.hpp"
+#include "store/rows/kit_rows.hpp"
+#include "store/rows/member_rows.hpp"
+#include "store/rows/result_rows.hpp"
+#include "store/rows/settings_rows.hpp"
+#include "store/sqlite/transaction.hpp"
+#include "store/trouble.hpp"
+#include "store/writing.hpp"
+
+#include <sys/stat.h>
+
+namespace bw::store {
+
+using sqlite::Transaction;
+
+SqliteGymFile::SqliteGymFile(std::filesystem::path path, const std::filesystem::path& real,
+                             WriterLock::Attempt attempt, sqlite::Database db)
+    : path_(std::move(path)), attempt_(std::move(attempt)), db_(std::move(db)) {
+    struct stat now {};
+    if (::stat(real.c_str(), &now) != 0) return; // then requireWritable() refuses
+    device_ = now.st_dev;
+    inode_ = now.st_ino;
+}
+
+Result<Gym> SqliteGymFile::load() {
+    return answered<Result<Gym>>(path_, [&] {
+        const Transaction snapshot(db_, Transaction::Kind::Read);
+        Gym gym;
+        gym.settings = readSettings(db_);
+        gym.kit = readKit(db_);
+        gym.shelf = readShelf(db_);
+        gym.blocks = readBlocks(db_);
+        gym.members = readMembers(db_);
+        return gym;
+    });
+}
+
+Result<bool> SqliteGymFile::apply(const std::vector<Change>& changes) {
+    return answered<Result<bool>>(path_, [&] {
+        requireWritable();
+        Transaction all(db_, Transaction::Kind::Write);
+        write(db_, changes);
+        all.commit();
+        return true;
+    });
+}
+
+Result<bool> SqliteGymFile::eachResult(const std::function<bool(const LiftResult&)>& visit) {
+    return answered<Result<bool>>(path_, [&] {
+        visitResults(db_, visit);
+        return true;
+    });
+}
+
+Result<std::vector<LiftResult>> SqliteGymFile::resultsOf(const MemberId& member) {
+    return answered<Result<std::vector<LiftResult>>>(path_,
+                                                     [&] { return readResults(db_, member); });
+}
+
+Result<bool> SqliteGymFile::copyTo(const std::filesystem::path& path) {
+    return answered<Result<bool>>(path, [&] {
+        copyInto(db_, path);
+        return true;
+    });
+}
+
+void SqliteGymFile::requireWritable() const {
+    if (!attempt_.holder.empty())
+        throw Refusal{
+            {"“%1” is open for reading only, so nothing was stored: %2 writes to it. Close it "
+             "there, then open it here again.",
+             {path_.string(), attempt_.holder}}};
+    if (!writable())
+        throw Refusal{
+            {"“%1” is open for reading only, so nothing was stored. To change it, allow "
+             "writing to the file and its folder, or save a copy in a folder of your own; "
+             "then open that.",
+             {path_.string()}}};
+    struct stat now {};
+    if (::stat(path_.c_str(), &now) != 0 || now.st_dev != device_ || now.st_ino != inode_)
+        throw Refusal{
+            {"“%1” was moved, deleted or replaced while it was open, so nothing was stored. "
+             "Save a copy under a new name and go on with that; it will hold all that was "
+             "stored before.",
+             {path_.string()}}};
+}
+
+} // namespace bw::store

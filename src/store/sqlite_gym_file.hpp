@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include "store/gym_file.hpp"
+#include "store/sqlite/database.hpp"
+#include "store/writer_lock.hpp"
+
+#include <sys/types.h>
+
+namespace bw::store {
+
+class SqliteGymFile final : public GymFile {
+public:
+    // `path` as the caller calls it, `real` without symbolic links.
+    SqliteGymFile(std::filesystem::path path, const std::filesystem::path& real,
+                  WriterLock::Attempt attempt, sqlite::Database db);
+
+    [[nodiscard]] const std::filesystem::path& path() const override { return path_; }
+    [[nodiscard]] bool writable() const override { return attempt_.lock != nullptr; }
+    [[nodiscard]] std::string writer() const override { return attempt_.holder; }
+    [[nodiscard]] Result<Gym> load() override;
+    [[nodiscard]] Result<bool> apply(const std::vector<Change>& changes) override;
+    [[nodiscard]] Result<bool>
+    eachResult(const std::function<bool(const LiftResult&)>& visit) override;
+    [[nodiscard]] Result<std::vector<LiftResult>> resultsOf(const MemberId& member) override;
+    [[nodiscard]] Result<bool> copyTo(const std::filesystem::path& path) override;
+
+private:
+    // What is written to a file without its name is lost when it closes.
+    void requireWritable() const;
+
+    std::filesystem::path path_;
+    WriterLock::Attempt attempt_; // let go after the database is closed
+    sqlite::Database db_;
+    dev_t device_ = 0;
+    ino_t inode_ = 0;
+};
+
+} // namespace bw::store
