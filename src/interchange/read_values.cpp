@@ -91,7 +91,7 @@ std::optional<bool> readBool(Reader& r, Node n) {
 
 std::optional<int> readWhole(Reader& r, Node n, int lo, int hi) {
     if (n == kNone) return std::nullopt;
-    const double x = r.tree.is(n, Kind::Number) ? r.tree.number(n) : NAN;
+    const double x = r.tree.is(n, Kind::Number) ? r.tree.number(n) : std::nan("");
     if (x >= lo && x <= hi && std::floor(x) == x) return static_cast<int>(x);
     r.error(n, {"This must be a whole number from %1 to %2.",
                 {std::to_string(lo), std::to_string(hi)}});
@@ -123,7 +123,7 @@ std::optional<Mass> readKg(Reader& r, Node n) {
 
 std::optional<Mass> readKgKey(Reader& r, Node member) {
     const auto key = r.tree.key(member);
-    double kg = NAN;
+    double kg = std::nan("");
     const auto [end, error] =
         std::from_chars(key.data(), key.data() + key.size(), kg, std::chars_format::fixed);
     const bool number = error == std::errc{} && end == key.data() + key.size() &&
