@@ -149,7 +149,7 @@ MONTHS = [
                   group(*WARM, "long-lunge-reach 6", "band-pull-apart 12-15")),
           section("power", 45, (4, 7), "together",
                   group((3, 3), (60, 90), "kettlebell-swing 12 # More snap than last winter.",
-                        "box-jump 4")),
+                        "broad-jump 4")),
           section("strength", 60, (9, 14), "spread",
                   group((2, 3), (60, 90), "front-rack-squat 5 @31X1 rir1-3 main",
                         "goblet-reverse-lunge 16-18 rir2-4 # Like June, now with a bell."),
