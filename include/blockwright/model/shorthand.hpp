@@ -23,12 +23,12 @@ struct DoseText {
 [[nodiscard]] Result<Range<int>> parseRounds(std::string_view text);  // 1 to 20
 [[nodiscard]] Result<Range<Millis>> parseRest(std::string_view text); // 0 to 30 min; bare: seconds
 [[nodiscard]] Result<Range<Millis>> parseBudget(std::string_view text); // 0 to 5 h; bare: minutes
-[[nodiscard]] Result<Range<Rir>> parseEffort(std::string_view text);  // 0 to 10
+[[nodiscard]] Result<Range<Rir>> parseEffort(std::string_view text);    // 0 to 10
 
 // "5–10", "10/side", "30–45 s", "15 m", "5 cal"; sides says whether "/side" is written. Where a
 // bare number usually means something else, "5–10 reps"; so parseDose(doseText(d, s, u), u) gives d
 // again.
-[[nodiscard]] std::string doseText(const Dose &dose, Sides sides, Measure usual = Measure::Reps);
+[[nodiscard]] std::string doseText(const Dose& dose, Sides sides, Measure usual = Measure::Reps);
 [[nodiscard]] std::string roundsText(Range<int> rounds); // "2–3"
 [[nodiscard]] std::string restText(Range<Millis> rest);  // "60–120 s", "2–3 min"; 0: "no rest"
 [[nodiscard]] std::string effortText(Range<Rir> effort); // "1–3"

@@ -50,7 +50,7 @@ struct Measured {
     Measure measure;
     std::int64_t lo, hi; // smallest units
 };
-std::optional<Measured> measured(const Span &span, Measure usual) {
+std::optional<Measured> measured(const Span& span, Measure usual) {
     const auto lo = scaleOf(span.lo.unit, usual);
     const auto hi = scaleOf(span.hi.unit, usual);
     if (!lo || !hi || lo->measure != hi->measure) return std::nullopt;
@@ -96,7 +96,7 @@ Result<Range<int>> parseRounds(std::string_view text) {
                              kRoundsForms);
     };
     const auto span = board::readSpan(text);
-    const auto counts = [](const Amount &a) {
+    const auto counts = [](const Amount& a) {
         return a.unit == Unit::None || a.unit == Unit::Round;
     };
     if (!span || span->perSide || !counts(span->lo) || !counts(span->hi)) return bad();

@@ -6,9 +6,7 @@ namespace bw {
 namespace {
 constexpr std::int64_t kMinute = 60'000;
 
-std::string padded(std::int64_t n) {
-    return (n < 10 ? "0" : "") + std::to_string(n);
-}
+std::string padded(std::int64_t n) { return (n < 10 ? "0" : "") + std::to_string(n); }
 
 // n / perUnit without needless zeros: 1500 of 1000 is "1.5". perUnit is a power of ten.
 std::string decimal(std::int64_t n, std::int64_t perUnit) {
@@ -38,12 +36,10 @@ std::string timeText(std::int64_t lo, std::int64_t hi) {
     return spanText(lo, hi, [](auto t) { return decimal(t, 1000); }) + " s";
 }
 
-std::string_view unitText(Measure m) {
-    return m == Measure::Metres ? " m" : " cal";
-}
+std::string_view unitText(Measure m) { return m == Measure::Metres ? " m" : " cal"; }
 } // namespace
 
-std::string doseText(const Dose &dose, Sides sides, Measure usual) {
+std::string doseText(const Dose& dose, Sides sides, Measure usual) {
     const auto lo = dose.amount().lo();
     const auto hi = dose.amount().hi();
     std::string text;

@@ -34,8 +34,9 @@ constexpr std::array<Family, 5> kFamilies{{
 }};
 
 double shareIn(const Family& family, const Exercise& e) {
-    const double one = e.patterns[family.one].part();
-    return family.one == family.other ? one : one + e.patterns[family.other].part();
+    const auto one = e.patterns[family.one].billionths();
+    const auto other = family.one == family.other ? 0 : e.patterns[family.other].billionths();
+    return static_cast<double>(one + other) / Share::kWhole;
 }
 
 int trainedIn(const Facts& facts, const Family& family, double least) {
