@@ -141,7 +141,8 @@ bool canMove(const Block& b, Place from, Place to) {
 Did moved(OpenGym& gym, Spot spot, Place to) {
     Block copy = *gym.gym().block(spot.month);
     const Place landed = moveIn(copy, spot.place, to);
-    return editBlock(gym, spot, {"move", {}}, [&](Block& b) { b = std::move(copy); }, landed);
+    return editBlock(
+        gym, spot, {"move", {}}, [&](Block& b) { b = std::move(copy); }, landed);
 }
 } // namespace
 
@@ -180,8 +181,8 @@ Did addGroup(OpenGym& gym, Spot behind) {
 Did addSection(OpenGym& gym, Spot behind, SectionKind kind) {
     const auto block = gym.gym().block(behind.month);
     if (!block) return false;
-    const int index = sectionAt(*block, behind.place) ? behind.place.section + 1
-                                                      : sizeOf(block->sections);
+    const int index =
+        sectionAt(*block, behind.place) ? behind.place.section + 1 : sizeOf(block->sections);
     return editBlock(
         gym, behind, {"add a section", {}},
         [&](Block& b) { b.sections.insert(at(b.sections, index), usualSection(kind)); },
@@ -194,7 +195,8 @@ Did removeAt(OpenGym& gym, Spot spot) {
     Block copy = *block;
     removeFrom(copy, spot.place);
     const Place after = afterRemoval(copy, spot.place);
-    return editBlock(gym, spot, {"remove", {}}, [&](Block& b) { b = std::move(copy); }, after);
+    return editBlock(
+        gym, spot, {"remove", {}}, [&](Block& b) { b = std::move(copy); }, after);
 }
 
 Did moveBy(OpenGym& gym, Spot spot, int step) {

@@ -70,9 +70,9 @@ Did setDose(OpenGym& gym, Spot at, const Dose& dose) {
     if (!slot) return false;
     const Exercise* e = slot->exercise ? gym.gym().shelf.find(*slot->exercise) : nullptr;
     if (e && !timed(*slot, *e, dose))
-        return Message{"%1 has no pace in %2. Dose it in %3, or give it a pace on the Shelf.",
-                       {e->name, std::string(wordOf(dose.measure())),
-                        std::string(wordOf(e->pace.usual()))}};
+        return Message{
+            "%1 has no pace in %2. Dose it in %3, or give it a pace on the Shelf.",
+            {e->name, std::string(wordOf(dose.measure())), std::string(wordOf(e->pace.usual()))}};
     return setField(gym, at, {"dose of %1", {nameAt(gym, at)}}, slotOf, &Slot::dose,
                     std::optional(dose));
 }

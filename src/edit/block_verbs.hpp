@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What a coach does to a month's draft. Each verb is one undoable step in the gym file. A place that
-// is not there, or a value that is already so, changes nothing and gives false.
+// What a coach does to a month's draft. Each verb is one undoable step in the gym file. A place
+// that is not there, or a value that is already so, changes nothing and gives false.
 #pragma once
 #include "blockwright/rules/finding.hpp"
 #include "edit/open_gym.hpp"
@@ -34,8 +34,8 @@ using Did = Result<bool>;
 [[nodiscard]] Did setBudget(OpenGym& gym, Spot section, std::optional<Range<Millis>> budget);
 [[nodiscard]] Did setStart(OpenGym& gym, Spot section, Start start);
 
-// Behind the place: a slot behind that slot (or last in that group), a group behind that group (or last
-// in that section), a section behind that section (or last of all).
+// Behind the place: a slot behind that slot (or last in that group), a group behind that group (or
+// last in that section), a section behind that section (or last of all).
 [[nodiscard]] Did addSlot(OpenGym& gym, Spot behind);
 [[nodiscard]] Did addGroup(OpenGym& gym, Spot behind); // an open pair
 [[nodiscard]] Did addSection(OpenGym& gym, Spot behind, SectionKind kind);
@@ -44,8 +44,8 @@ using Did = Result<bool>;
 // A slot, group or section one step up (-1) or down (1); a slot at the edge of its group goes over
 // into the next one, a group at the edge of its section likewise.
 [[nodiscard]] Did moveBy(OpenGym& gym, Spot at, int step);
-// A slot to before `to` (a slot) or to the end of `to` (a group); a group to before a group or to the
-// end of a section; a section to before a section.
+// A slot to before `to` (a slot) or to the end of `to` (a group); a group to before a group or to
+// the end of a section; a section to before a section.
 [[nodiscard]] Did moveTo(OpenGym& gym, Spot at, Place to);
 
 // Does what a finding's remedy says.

@@ -6,9 +6,7 @@
 namespace bw {
 
 namespace {
-template <class... F> struct Each : F... {
-    using F::operator()...;
-};
+template <class... F> struct Each : F... { using F::operator()...; };
 
 template <class V, class I> void eraseById(V& list, const I& id) {
     std::erase_if(list, [&](const auto& x) { return x.id == id; });
@@ -39,36 +37,36 @@ void applyTo(Gym& gym, const Change& change) {
 
 std::optional<Change> wayBack(const Gym& gym, const Change& change) {
     using Back = std::optional<Change>;
-    return std::visit(
-        Each{[&](const PutSettings& c) -> Back {
-                 if (gym.settings == c.settings) return std::nullopt;
-                 return PutSettings{gym.settings};
-             },
-             [&](const PutKit& c) -> Back {
-                 return restore<PutKit>(gym.findKit(c.item.id), c.item, RemoveKit{c.item.id});
-             },
-             [&](const PutExercise& c) -> Back {
-                 const auto old = gym.shelf.entry(c.exercise->id);
-                 if (!old) return RemoveExercise{c.exercise->id};
-                 if (*old == *c.exercise) return std::nullopt;
-                 return PutExercise{old};
-             },
-             [&](const PutBlock& c) -> Back {
-                 const auto old = gym.block(c.block->month);
-                 if (!old) return RemoveBlock{c.block->month};
-                 if (*old == *c.block) return std::nullopt;
-                 return PutBlock{old};
-             },
-             [&](const RemoveBlock& c) -> Back {
-                 if (const auto old = gym.block(c.month)) return PutBlock{old};
-                 return std::nullopt;
-             },
-             [&](const PutMember& c) -> Back {
-                 return restore<PutMember>(gym.findMember(c.member.id), c.member,
-                                           RemoveMember{c.member.id});
-             },
-             [&](const auto&) -> Back { return std::nullopt; }},
-        change);
+    return std::visit(Each{[&](const PutSettings& c) -> Back {
+                               if (gym.settings == c.settings) return std::nullopt;
+                               return PutSettings{gym.settings};
+                           },
+                           [&](const PutKit& c) -> Back {
+                               return restore<PutKit>(gym.findKit(c.item.id), c.item,
+                                                      RemoveKit{c.item.id});
+                           },
+                           [&](const PutExercise& c) -> Back {
+                               const auto old = gym.shelf.entry(c.exercise->id);
+                               if (!old) return RemoveExercise{c.exercise->id};
+                               if (*old == *c.exercise) return std::nullopt;
+                               return PutExercise{old};
+                           },
+                           [&](const PutBlock& c) -> Back {
+                               const auto old = gym.block(c.block->month);
+                               if (!old) return RemoveBlock{c.block->month};
+                               if (*old == *c.block) return std::nullopt;
+                               return PutBlock{old};
+                           },
+                           [&](const RemoveBlock& c) -> Back {
+                               if (const auto old = gym.block(c.month)) return PutBlock{old};
+                               return std::nullopt;
+                           },
+                           [&](const PutMember& c) -> Back {
+                               return restore<PutMember>(gym.findMember(c.member.id), c.member,
+                                                         RemoveMember{c.member.id});
+                           },
+                           [&](const auto&) -> Back { return std::nullopt; }},
+                      change);
 }
 
 } // namespace bw

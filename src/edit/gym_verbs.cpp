@@ -104,7 +104,8 @@ Did importBundle(OpenGym& gym, const Bundle& bundle) {
     return gym.changeForGood(changesOf(laid, bundle));
 }
 
-Result<std::unique_ptr<OpenGym>> createGym(const std::filesystem::path& path, const Bundle* bundle) {
+Result<std::unique_ptr<OpenGym>> createGym(const std::filesystem::path& path,
+                                           const Bundle* bundle) {
     auto file = GymFile::create(path);
     if (!file) return file.why();
     Gym gym;

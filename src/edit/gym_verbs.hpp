@@ -10,8 +10,8 @@ namespace bw {
 [[nodiscard]] Did putKit(OpenGym& gym, KitItem item);
 [[nodiscard]] Did putExercise(OpenGym& gym, Exercise exercise);
 
-// A first entry for a name that is not on the Shelf yet: reps, 3 s a rep, bodyweight, no kit; the id is
-// made from the name and unique. Why() when the name is empty or longer than 200 characters.
+// A first entry for a name that is not on the Shelf yet: reps, 3 s a rep, bodyweight, no kit; the
+// id is made from the name and unique. Why() when the name is empty or longer than 200 characters.
 [[nodiscard]] Result<Exercise> newExercise(const Gym& gym, std::string_view name, Pattern pattern);
 
 // Puts the exercise on the Shelf and into the slot: one step.

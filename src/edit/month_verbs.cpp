@@ -13,12 +13,14 @@ Did putMonth(OpenGym& gym, Message what, Block block) {
     if (const auto latest = gym.gym().latest()) before = Spot{latest->month, {}};
     return gym.change({std::move(what),
                        {PutBlock{std::make_shared<const Block>(std::move(block))}},
-                       before, Spot{month, {}}});
+                       before,
+                       Spot{month, {}}});
 }
 } // namespace
 
 Did setTitle(OpenGym& gym, Month month, std::string title) {
-    return editBlock(gym, {month, {}}, {"title", {}}, [&](Block& b) { b.title = std::move(title); });
+    return editBlock(gym, {month, {}}, {"title", {}},
+                     [&](Block& b) { b.title = std::move(title); });
 }
 Did setFormat(OpenGym& gym, Month month, std::optional<Format> format) {
     return editBlock(gym, {month, {}}, {"format", {}}, [&](Block& b) { b.format = format; });
@@ -36,10 +38,15 @@ Did setStairStep(OpenGym& gym, Month month, Week week, StairStep step) {
 }
 
 Did startMonth(OpenGym& gym, Month month) {
-    Block block{.month = month, .title = {}, .format = {}, .visitsPerWeek = 3, .sections = {},
-                .stair = defaultStair(), .extras = {}};
-    for (const auto kind : {SectionKind::WarmUp, SectionKind::Power, SectionKind::Strength,
-                            SectionKind::Finisher})
+    Block block{.month = month,
+                .title = {},
+                .format = {},
+                .visitsPerWeek = 3,
+                .sections = {},
+                .stair = defaultStair(),
+                .extras = {}};
+    for (const auto kind :
+         {SectionKind::WarmUp, SectionKind::Power, SectionKind::Strength, SectionKind::Finisher})
         block.sections.push_back(usualSection(kind));
     return putMonth(gym, {"start %1", {month.text()}}, std::move(block));
 }

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The gym being worked on: the model in memory, its file, and what can be undone. Every change of a gym
-// goes through change(), is in the file before change() returns, and can be undone until the gym is
-// closed, whichever month is on the screen by then. The verbs (block_verbs.hpp, month_verbs.hpp,
-// gym_verbs.hpp) are the way to call it.
+// The gym being worked on: the model in memory, its file, and what can be undone. Every change of a
+// gym goes through change(), is in the file before change() returns, and can be undone until the
+// gym is closed, whichever month is on the screen by then. The verbs (block_verbs.hpp,
+// month_verbs.hpp, gym_verbs.hpp) are the way to call it.
 #pragma once
 #include "blockwright/model/place.hpp"
 #include "edit/signal.hpp"
@@ -59,7 +59,8 @@ private:
         std::vector<Change> forth, back;
         std::optional<Spot> before, after;
     };
-    OpenGym(std::unique_ptr<GymFile> file, Gym gym) : file_(std::move(file)), gym_(std::move(gym)) {}
+    OpenGym(std::unique_ptr<GymFile> file, Gym gym)
+        : file_(std::move(file)), gym_(std::move(gym)) {}
     Result<bool> store(const std::vector<Change>& changes);
     void tell(const std::optional<Spot>& spot);
 

@@ -18,8 +18,7 @@ struct Usual {
 };
 Usual usual(SectionKind kind) {
     switch (kind) {
-    case SectionKind::WarmUp:
-        return {8, 10, 30, Range(2), rest(0, 30), minutes(8, 12), "warm-up"};
+    case SectionKind::WarmUp: return {8, 10, 30, Range(2), rest(0, 30), minutes(8, 12), "warm-up"};
     case SectionKind::Power: return {5, 5, 10, Range(2), rest(60, 120), minutes(6, 10), "power"};
     case SectionKind::Strength:
         return {8, 10, 30, Range<int>::between(2, 3), rest(60, 120), minutes(22, 30), ""};
