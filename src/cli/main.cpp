@@ -1,2 +1,4 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-int main() { return 0; }
+#include "cli/program.hpp"
+
+int main(int argc, char* argv[]) { return bw::cli::runProgram(argc, argv); }

@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "cli/check_command.hpp"
+
+#include "blockwright/rules/check.hpp"
+#include "cli/heading.hpp"
+#include "cli/json_text.hpp"
+#include "cli/table.hpp"
+#include "cli/terminal.hpp"
+
+#include <CLI/CLI.hpp>
+#include <fmt/core.h>
+
+namespace bw::cli {
+
+namespace {
+Json limitJson(const LimitValue& limit) {
+    if (!limit.band) return number(limit.lo);
+    return Json::array({number(limit.lo), number(limit.hi)});
+}
+
+Json findingJson(const Block& block, const Finding& finding) {
+    Json tries = Json::array();
+    for (const Remedy& remedy : finding.remedies) tries.push_back(remedy.label.english());
+    return {{"rule", finding.rule},
+            {"level", wordOf(finding.level)},
+            {"place", placeText(block, finding.place)},
+            {"measured", number(finding.measured)},
+            {"limit", limitJson(finding.limit)},
+            {"unit", finding.unit},
+            {"basis", finding.basis.english()},
+            {"text", finding.text.english()},
+            {"try", std::move(tries)}};
+}
+
+Json checkJson(const Block& block, const CheckResult& result) {
+    Json findings = Json::array();
+    for (const Finding& f : result.findings) findings.push_back(findingJson(block, f));
+    return {{"penalty", number(result.penalty)}, {"findings", std::move(findings)}};
+}
+
+std::string_view shapeOf(Level level) {
+    switch (level) {
+    case Level::Stop: return "■";
+    case Level::Look: return "▲";
+    case Level::Note: return "●";
+    }
+    return "";
+}
+
+std::string limitText(const Finding& f) {
+    const std::string unit = f.unit.empty() ? "" : " " + f.unit;
+    const std::string limit = f.limit.band ? fmt::format("{:.4g} to {:.4g}", f.limit.lo, f.limit.hi)
+                                           : fmt::format("{:.4g}", f.limit.lo);
+    return fmt::format("measured {:.4g}{}, limit {}{}: {}", f.measured, unit, limit, unit,
+                       f.basis.english());
+}
+
+std::string weeksText(const Block& block, const Finding& f) {
+    if (f.weeks.empty() || f.weeks.size() == block.stair.size()) return {};
+    std::string text = f.weeks.size() == 1 ? " · week" : " · weeks";
+    for (const int w : f.weeks) text += ' ' + std::to_string(w);
+    return text;
+}
+
+std::string findingText(const Block& block, const Finding& f) {
+    constexpr std::size_t kWidth = 88, kIndent = 8;
+    const std::string blanks(kIndent, ' ');
+    const auto line = [&](const std::string& text) {
+        return blanks + wrapped(text, kWidth, kIndent) + '\n';
+    };
+    std::string text = fmt::format("{} {}  {}{} · {}\n", shapeOf(f.level), wordOf(f.level),
+                                   placeText(block, f.place), weeksText(block, f), f.rule);
+    text += line(f.text.english()) + line(limitText(f));
+    for (const Remedy& remedy : f.remedies) text += line("try: " + remedy.label.english());
+    return text + '\n';
+}
+
+std::string checkText(const Gym& gym, const Block& block, const CheckResult& result) {
+    std::string text = headingOf(gym, block) + "\n\n";
+    for (const Finding& f : result.findings) text += findingText(block, f);
+    return text + fmt::format("■ {} stop  ▲ {} look  ● {} note   penalty {:g}\n",
+                              result.count(Level::Stop), result.count(Level::Look),
+                              result.count(Level::Note), result.penalty);
+}
+} // namespace
+
+CLI::App& CheckCommand::declare(CLI::App& program) {
+    auto* part = program.add_subcommand("check", "What the rule book says of the month");
+    source_.declare(*part);
+    part->add_option("--week", week_, "One week (standard: all)")->type_name("W");
+    part->add_flag("--json", json_, "One JSON object");
+    return *part;
+}
+
+Exit CheckCommand::run() {
+    const Gym gym = source_.load().gym;
+    const auto block = source_.block(gym);
+    std::optional<Week> week;
+    if (week_ != 0) week = weekOf(*block, week_);
+    const CheckResult result = check(gym, *block, week);
+    if (json_)
+        sayJson(checkJson(*block, result));
+    else
+        say(checkText(gym, *block, result));
+    return result.count(Level::Stop) > 0 ? Exit::Stops : Exit::Done;
+}
+
+} // namespace bw::cli

@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include "cli/command.hpp"
+#include "cli/gym_source.hpp"
+
+namespace bw::cli {
+
+// A gym as one bundle, on standard output or in a file.
+class ExportCommand : public Command {
+public:
+    CLI::App& declare(CLI::App& program) override;
+    Exit run() override;
+
+private:
+    GymSource source_;
+    std::string out_;
+    bool json_ = false;
+};
+
+} // namespace bw::cli
