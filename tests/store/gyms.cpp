@@ -53,6 +53,6 @@ std::vector<LiftResult> allResults(GymFile& file) {
     }));
     return results;
 }
-void store(GymFile& file, const std::vector<Change>& changes) { require(file.apply(changes)); }
+void put(GymFile& file, const std::vector<Change>& changes) { require(file.apply(changes)); }
 
 } // namespace bw::test

@@ -51,6 +51,6 @@ struct Size {
                                               GymFile::Access access = GymFile::Access::Write);
 [[nodiscard]] Gym loaded(const std::filesystem::path& path);
 [[nodiscard]] std::vector<LiftResult> allResults(GymFile& file);
-void store(GymFile& file, const std::vector<Change>& changes);
+void put(GymFile& file, const std::vector<Change>& changes);
 
 } // namespace bw::test

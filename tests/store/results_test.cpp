@@ -29,7 +29,7 @@ std::vector<LiftResult> fill(GymFile& file, Draw& draw, int count) {
         if (!known) results.push_back(std::move(r));
     }
     for (const auto& r : results) changes.emplace_back(PutResult{r});
-    store(file, changes);
+    put(file, changes);
     std::sort(results.begin(), results.end(),
               [](const auto& a, const auto& b) { return orderOf(a) < orderOf(b); });
     return results;
@@ -81,10 +81,10 @@ TEST_CASE("a result of the same member, date, exercise and set takes the place o
     auto& r = results[20];
     r.reps = 17;
     r.load.reset();
-    store(*file, {PutResult{r}});
+    put(*file, {PutResult{r}});
     CHECK(allResults(*file) == results);
 
-    store(*file, {RemoveResult{r.member, r.date, r.exercise, r.set}});
+    put(*file, {RemoveResult{r.member, r.date, r.exercise, r.set}});
     results.erase(results.begin() + 20);
     CHECK(allResults(*file) == results);
 }
@@ -94,9 +94,9 @@ TEST_CASE("a member keeps their results when changed, and takes them along when 
     const auto file = made(folder / "a.bwgym");
     Draw draw(15);
     auto results = fill(*file, draw, 100);
-    store(*file, {PutMember{drawMember(draw, "m-3")}});
+    put(*file, {PutMember{drawMember(draw, "m-3")}});
     CHECK(allResults(*file) == results);
-    store(*file, {RemoveMember{memberId("m-3")}});
+    put(*file, {RemoveMember{memberId("m-3")}});
     std::erase_if(results, [](const LiftResult& r) { return r.member == memberId("m-3"); });
     CHECK(allResults(*file) == results);
 }
@@ -107,10 +107,10 @@ TEST_CASE("an exercise taken off the shelf leaves the results that name it") {
     Draw draw(16);
     auto lifted = drawResult(draw, memberId("m-1"));
     lifted.exercise = ex("old-lift");
-    store(*file, {PutMember{drawMember(draw, "m-1")},
+    put(*file, {PutMember{drawMember(draw, "m-1")},
                   PutExercise{std::make_shared<Exercise>(exercise("old-lift", Pattern::Hinge))},
                   PutResult{lifted}});
-    store(*file, {RemoveExercise{ex("old-lift")}});
+    put(*file, {RemoveExercise{ex("old-lift")}});
     CHECK(allResults(*file) == std::vector{lifted});
 }
 

@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// How long the store takes; run by name, in a release build: test_store "[.speed]".
+#include "gyms.hpp"
+#include "support/catch.hpp"
+#include "support/fixtures.hpp"
+
+#include <algorithm>
+#include <chrono>
+#include <fcntl.h>
+#include <iostream>
+#include <unistd.h>
+
+using namespace bw;
+using namespace bw::test;
+
+namespace {
+double millis(const std::function<void()>& work) {
+    const auto start = std::chrono::steady_clock::now();
+    work();
+    return std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start)
+        .count();
+}
+double medianMillis(int times, const std::function<void()>& work) {
+    std::vector<double> all;
+    for (int i = 0; i < times; ++i) all.push_back(millis(work));
+    std::sort(all.begin(), all.end());
+    return all[all.size() / 2];
+}
+void tell(const std::string& what, double ms) { std::cout << what << ": " << ms << " ms\n"; }
+
+// Members who each did three sets of four exercises on every day.
+std::vector<Change> results(int members, int days, int from) {
+    std::vector<Change> changes;
+    const auto rir = Rir::fromTenths(20).value();
+    for (int m = 0; m < members; ++m)
+        for (int d = from; d < from + days; ++d)
+            for (int i = 0; i < 12; ++i)
+                changes.emplace_back(PutResult{
+                    {memberId("m-" + std::to_string(m)), date("2016-01-01").plusDays(d),
+                     ex("exercise-number-" + std::to_string((d + i / 3) % 90)), 1 + i % 3, 5 + i % 3,
+                     rir, Mass::fromKg(20 + i).value(), {}}});
+    return changes;
+}
+std::vector<Change> members(int count) {
+    std::vector<Change> changes;
+    for (int m = 0; m < count; ++m)
+        changes.emplace_back(PutMember{{memberId("m-" + std::to_string(m)), "A", {}, true, {}}});
+    return changes;
+}
+} // namespace
+
+TEST_CASE("speed of loading", "[.speed]") {
+    const TempFolder folder;
+    for (const Size& size : {Size{30, 200, 15, 40}, Size{60, 1000, 120, 300}}) {
+        const auto path = folder / (std::to_string(size.exercises) + ".bwgym");
+        Draw draw(1);
+        const auto file = made(path);
+        put(*file, changesFor(drawGym(draw, size)));
+        const std::string name = std::to_string(size.exercises) + " exercises, " +
+                                 std::to_string(size.months) + " months";
+        tell("load " + name, medianMillis(9, [&] { (void)file->load().value(); }));
+        tell("open " + name,
+             medianMillis(9, [&] { (void)opened(path, GymFile::Access::Read); }));
+    }
+}
+
+TEST_CASE("speed of storing one month, beside the bare disk", "[.speed]") {
+    const TempFolder folder;
+    const auto file = made(folder / "a.bwgym");
+    Draw draw(1);
+    put(*file, changesFor(drawGym(draw, {30, 200, 15, 40})));
+    const auto month = std::make_shared<Block>(drawBlock(draw, bw::test::month("2021-02")));
+    tell("apply of one month", medianMillis(101, [&] { put(*file, {PutBlock{month}}); }));
+    const int fd = ::open((folder / "bare").c_str(), O_CREAT | O_RDWR, 0600);
+    const std::string page(64 * 1024, 'x');
+    tell("write and sync of 64 KiB", medianMillis(101, [&] {
+             (void)!::pwrite(fd, page.data(), page.size(), 0);
+             ::fsync(fd);
+         }));
+    ::close(fd);
+}
+
+TEST_CASE("speed of storing and reading results", "[.speed]") {
+    const TempFolder folder;
+    const auto file = made(folder / "a.bwgym");
+    put(*file, members(100));
+    const auto first = results(100, 84, 0);
+    tell("apply of " + std::to_string(first.size()) + " results", millis([&] { put(*file, first); }));
+    for (int part = 1; part < 30; ++part) put(*file, results(100, 84, part * 84));
+    std::size_t count = 0;
+    tell("visit of all results", millis([&] {
+             (void)file->eachResult([&](const LiftResult&) { return ++count > 0; }).value();
+         }));
+    std::cout << count << " results\n";
+    tell("results of one member", medianMillis(5, [&] {
+             (void)file->resultsOf(memberId("m-50")).value();
+         }));
+    tell("load beside them", medianMillis(5, [&] { (void)file->load().value(); }));
+    tell("open beside them", medianMillis(3, [&] {
+             (void)opened(folder / "a.bwgym", GymFile::Access::Read);
+         }));
+}
