@@ -6,7 +6,9 @@
 #include <QObject>
 #include <QPainter>
 #include <QString>
+#if __has_include(<QWidget>) // not in the rooms without windows
 #include <QWidget>
+#endif
 
 #include <functional>
 #include <memory>

@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "sheets/sheet_words.hpp"
+
+#include <QCoreApplication>
+
+#include <array>
+
+namespace bw {
+
+namespace {
+QString say(const char* english) { return QCoreApplication::translate("bw::sheets", english); }
+
+template <std::size_t N> QString pick(const std::array<const char*, N>& words, std::size_t i) {
+    return say(words[i]);
+}
+} // namespace
+
+QString sheetName(SheetKind kind) {
+    static constexpr std::array words{QT_TRANSLATE_NOOP("bw::sheets", "wall sheet"),
+                                      QT_TRANSLATE_NOOP("bw::sheets", "member cards"),
+                                      QT_TRANSLATE_NOOP("bw::sheets", "coach notes"),
+                                      QT_TRANSLATE_NOOP("bw::sheets", "kit list"),
+                                      QT_TRANSLATE_NOOP("bw::sheets", "talk outline")};
+    return pick(words, static_cast<std::size_t>(kind));
+}
+
+QString monthName(Month month) {
+    static constexpr std::array words{
+        QT_TRANSLATE_NOOP("bw::sheets", "January"),   QT_TRANSLATE_NOOP("bw::sheets", "February"),
+        QT_TRANSLATE_NOOP("bw::sheets", "March"),     QT_TRANSLATE_NOOP("bw::sheets", "April"),
+        QT_TRANSLATE_NOOP("bw::sheets", "May"),       QT_TRANSLATE_NOOP("bw::sheets", "June"),
+        QT_TRANSLATE_NOOP("bw::sheets", "July"),      QT_TRANSLATE_NOOP("bw::sheets", "August"),
+        QT_TRANSLATE_NOOP("bw::sheets", "September"), QT_TRANSLATE_NOOP("bw::sheets", "October"),
+        QT_TRANSLATE_NOOP("bw::sheets", "November"),  QT_TRANSLATE_NOOP("bw::sheets", "December")};
+    return pick(words, static_cast<std::size_t>(month.month() - 1)) + QLatin1Char(' ') +
+           QString::number(month.year());
+}
+
+QString sectionName(SectionKind kind) {
+    static constexpr std::array words{
+        QT_TRANSLATE_NOOP("bw::sheets", "Warm-up"), QT_TRANSLATE_NOOP("bw::sheets", "Power"),
+        QT_TRANSLATE_NOOP("bw::sheets", "Strength"), QT_TRANSLATE_NOOP("bw::sheets", "Finisher")};
+    return pick(words, static_cast<std::size_t>(kind));
+}
+
+QString formatName(Format format) {
+    static constexpr std::array words{QT_TRANSLATE_NOOP("bw::sheets", "Heavy-then-long"),
+                                      QT_TRANSLATE_NOOP("bw::sheets", "Opposed"),
+                                      QT_TRANSLATE_NOOP("bw::sheets", "Heavy-then-fast"),
+                                      QT_TRANSLATE_NOOP("bw::sheets", "Straight-heavy"),
+                                      QT_TRANSLATE_NOOP("bw::sheets", "Round-trip")};
+    return pick(words, static_cast<std::size_t>(format));
+}
+
+QString formatSentence(Format format) {
+    static constexpr std::array words{
+        QT_TRANSLATE_NOOP("bw::sheets", "a heavy set, straight into a lighter, longer one"),
+        QT_TRANSLATE_NOOP("bw::sheets",
+                          "two opposite movements in turn, one rests while the other works"),
+        QT_TRANSLATE_NOOP("bw::sheets", "a heavy set, then a fast one of the same movement"),
+        QT_TRANSLATE_NOOP("bw::sheets", "one main lift at a time, with full rests"),
+        QT_TRANSLATE_NOOP("bw::sheets", "three or four exercises in a circuit, moderate loads")};
+    return pick(words, static_cast<std::size_t>(format));
+}
+
+QString intentName(Intent intent) {
+    static constexpr std::array words{QT_TRANSLATE_NOOP("bw::sheets", "learn"),
+                                      QT_TRANSLATE_NOOP("bw::sheets", "build"),
+                                      QT_TRANSLATE_NOOP("bw::sheets", "challenge")};
+    return pick(words, static_cast<std::size_t>(intent));
+}
+
+QString roundsName(RoundsMode mode) {
+    static constexpr std::array words{QT_TRANSLATE_NOOP("bw::sheets", "low"),
+                                      QT_TRANSLATE_NOOP("bw::sheets", "open"),
+                                      QT_TRANSLATE_NOOP("bw::sheets", "high")};
+    return pick(words, static_cast<std::size_t>(mode));
+}
+
+QString cautionText() {
+    return say(QT_TRANSLATE_NOOP(
+        "bw::sheets",
+        "Members should be screened before they start. Stop on pain, dizziness or chest "
+        "discomfort. Take medical questions to a licensed professional. Local codes and "
+        "the gym’s own emergency plan come first."));
+}
+
+QString pageText(int page, int pages) {
+    return say(QT_TRANSLATE_NOOP("bw::sheets", "page %1 of %2")).arg(page).arg(pages);
+}
+
+} // namespace bw

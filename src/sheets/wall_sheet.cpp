@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "sheets/wall_sheet.hpp"
+#include "sheets/sheet_names.hpp"
+#include "sheets/wall/wall_bands.hpp"
+#include "sheets/wall/wall_rows.hpp"
+
+#include <algorithm>
+#include <optional>
+
+namespace bw {
+
+namespace {
+constexpr int kSizeSteps = 7;         // halvings of the span of sizes
+constexpr double kHintsMayCost = 0.9; // easier and harder may make names this much smaller
+
+class Planner {
+public:
+    Planner(const WallContent& content, const SheetOptions& options, const TypeRuler& ruler)
+        : content_(content), options_(options), ruler_(ruler), bounds_(wallBounds(options, ruler)) {
+        const WallType type = wallType(options, {}, ruler);
+        const double width = paperSize(options).width() - 2 * paperMargin(options);
+        title_ = titleBand(content, type, width, ruler);
+        running_ = runningBand(content, type, width, ruler);
+        foot_ = footBand(content, type, width, 100, 100, ruler).height;
+    }
+
+    WallPlan best() const {
+        std::vector<WallPlan> smallest;
+        for (int bits = 0; bits < 8; ++bits) {
+            WallPlan p = plan({bounds_.floor, bool(bits & 1), bool(bits & 2), bool(bits & 4)});
+            if (!narrow(p) || bits == 1) smallest.push_back(std::move(p));
+        }
+        const auto fewer = [](const WallPlan& a, const WallPlan& b) {
+            return a.pages.size() < b.pages.size();
+        };
+        const auto least = std::min_element(smallest.begin(), smallest.end(), fewer)->pages.size();
+        std::optional<WallPlan> bare, hinted;
+        for (WallPlan& p : smallest) {
+            if (p.pages.size() > least) continue;
+            auto& kept = p.style.hints ? hinted : bare;
+            WallPlan grown = grow(std::move(p), least);
+            if (!kept || grown.type.key > kept->type.key) kept = std::move(grown);
+        }
+        const bool keepHints =
+            hinted && (!bare || hinted->type.key >= kHintsMayCost * bare->type.key);
+        return keepHints ? *hinted : *bare;
+    }
+    [[nodiscard]] const Band& title() const { return title_; }
+    [[nodiscard]] const Band& running() const { return running_; }
+
+private:
+    WallPlan plan(const WallStyle& style) const {
+        WallPlan p;
+        p.style = style;
+        p.type = wallType(options_, style, ruler_);
+        p.columns = wallColumns(content_, options_, style, p.type, ruler_);
+        p.boxes = wallBoxes(content_, style, p.type, p.columns, ruler_);
+        if (p.columns.tempoWidth + p.columns.effortWidth > 0) p.columnHeads = 1.5 * p.type.small;
+        const double body =
+            paperSize(options_).height() - 2 * paperMargin(options_) - foot_ - p.columnHeads;
+        p.pages = wallFlow(p.boxes, p.type, {body - title_.height, body - running_.height});
+        return p;
+    }
+    // No arrangement but the plainest may squeeze the names this much.
+    [[nodiscard]] static bool narrow(const WallPlan& p) {
+        return p.columns.nameWidth < 8 * p.type.key;
+    }
+    // The largest type that keeps to so many pages.
+    WallPlan grow(WallPlan best, std::size_t pages) const {
+        double low = bounds_.floor, high = bounds_.ceiling;
+        for (int i = 0; i < kSizeSteps; ++i) {
+            WallStyle style = best.style;
+            style.em = (low + high) / 2;
+            WallPlan p = plan(style);
+            const bool fits = p.pages.size() <= pages && !p.boxes.cramped;
+            (fits ? low : high) = style.em;
+            if (fits) best = std::move(p);
+        }
+        return best;
+    }
+
+    const WallContent& content_;
+    const SheetOptions& options_;
+    const TypeRuler& ruler_;
+    WallBounds bounds_;
+    Band title_, running_;
+    double foot_ = 0;
+};
+
+Layout emptyLayout(const Block& block, const SheetOptions& options) {
+    Layout layout;
+    layout.title = sheetTitle(SheetKind::Wall, block);
+    layout.paper = paperSize(options);
+    layout.margin = paperMargin(options);
+    layout.family = options.family;
+    layout.blackAndWhite = options.blackAndWhite;
+    return layout;
+}
+} // namespace
+
+Layout layoutWall(const Gym& gym, const Block& block, const SheetOptions& options) {
+    const TypeRuler ruler(options.family);
+    const WallContent content = wallContent(gym, block);
+    const Planner planner(content, options, ruler);
+    const WallPlan plan = planner.best();
+    Layout layout = emptyLayout(block, options);
+    layout.keyCap = ruler.cap(plan.boxes.smallestKey);
+    const int pages = static_cast<int>(plan.pages.size());
+    const double width = layout.paper.width() - 2 * layout.margin;
+    for (int n = 0; n < pages; ++n) {
+        SheetPage page;
+        PagePen pen(ruler, page.items);
+        const Band& top = n == 0 ? planner.title() : planner.running();
+        pen.put(top.items, {layout.margin, layout.margin});
+        drawWallRows(pen, content, plan, static_cast<std::size_t>(n), layout.margin + top.height);
+        const Band foot = footBand(content, plan.type, width, n + 1, pages, ruler);
+        pen.put(foot.items, {layout.margin, layout.paper.height() - layout.margin - foot.height});
+        layout.pages.push_back(std::move(page));
+    }
+    return layout;
+}
+
+} // namespace bw
