@@ -6,6 +6,7 @@
 #include "cli/export_command.hpp"
 #include "cli/import_command.hpp"
 #include "cli/interrupt.hpp"
+#include "cli/sheets_command.hpp"
 #include "cli/terminal.hpp"
 #include "cli/time_command.hpp"
 
@@ -25,6 +26,7 @@ constexpr const char* kFooter =
     "Examples:\n"
     "  bwright check --bundle month.bundle.json\n"
     "  bwright time --gym gym.bwgym --month 2026-09 --week 2 --json\n"
+    "  bwright sheets --gym gym.bwgym --out sheets --only wall\n"
     "  bwright import --gym gym.bwgym --bundle month.bundle.json\n"
     "  bwright export --gym gym.bwgym --out copy.bundle.json";
 
@@ -54,6 +56,7 @@ std::vector<std::unique_ptr<Command>> allCommands() {
     std::vector<std::unique_ptr<Command>> all;
     all.push_back(std::make_unique<TimeCommand>());
     all.push_back(std::make_unique<CheckCommand>());
+    all.push_back(std::make_unique<SheetsCommand>());
     all.push_back(std::make_unique<ImportCommand>());
     all.push_back(std::make_unique<ExportCommand>());
     return all;
@@ -71,6 +74,9 @@ int runProgram(int argc, char* argv[]) {
     try {
         program.parse(argc, argv);
     } catch (const CLI::ParseError& e) {
+        const bool asked = e.get_exit_code() == 0; // for help or the version
+        if (!asked && program.get_subcommands().empty() && argc > 1 && argv[1][0] != '-')
+            complain(std::string("bwright has no command “") + argv[1] + "”.");
         return program.exit(e) == 0 ? 0 : static_cast<int>(Exit::BadInput);
     }
     const Interrupt watching;
