@@ -1,0 +1,198 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/bench/findings_delegate.hpp"
+
+#include "desk/bench/minute_rail_paint.hpp" // smallFont
+#include "desk/frame/theme.hpp"
+#include "desk/frame/words.hpp"
+
+#include <QAbstractItemView>
+#include <QFontMetrics>
+#include <QPainter>
+
+#include <algorithm>
+
+namespace bw {
+
+namespace {
+constexpr int kSide = 12, kTop = 8, kShape = 22, kGauge = 64, kHintWide = 40, kButtonPad = 6;
+
+const FindingRow& rowOf(const QModelIndex& index) {
+    return static_cast<const FindingsModel*>(index.model())->at(index.row());
+}
+
+int wrapped(const QFontMetrics& metrics, int width, const QString& text) {
+    return metrics.boundingRect(QRect(0, 0, std::max(width, 40), 100000), Qt::TextWordWrap, text)
+        .height();
+}
+
+QString buttonText(const FindingPlaces::Line& line) {
+    const QString label = say(line.remedy->label);
+    return line.action < 0 ? label : FindingsDelegate::tr("Try: %1").arg(label);
+}
+
+// One painting of a finding.
+class FindingInk {
+public:
+    FindingInk(QPainter& p, const QStyleOptionViewItem& option, const FindingRow& row,
+               const FindingPlaces& at, const Inks& k)
+        : p_(p), font_(option.font), small_(smallFont(option.font)), row_(row), at_(at), k_(k),
+          colour_(k.level[static_cast<std::size_t>(row.finding.level)]) {}
+
+    void paint(bool open, int hover) {
+        p_.setFont(font_);
+        p_.setPen(colour_);
+        p_.drawText(at_.shape, Qt::AlignLeft | Qt::AlignTop, levelShape(row_.finding.level));
+        p_.setPen(k_.ink);
+        p_.drawText(at_.text, Qt::TextWordWrap, row_.text);
+        meta();
+        if (!at_.tryHint.isNull()) button(at_.tryHint, FindingsDelegate::tr("Try"), hover >= 0, {});
+        if (!open) return;
+        p_.setFont(small_);
+        p_.setPen(k_.quiet);
+        p_.drawText(at_.basis, Qt::TextWordWrap, row_.basis);
+        for (const auto& line : at_.remedies) remedy(line, hover);
+    }
+
+private:
+    void meta() {
+        p_.setFont(small_);
+        p_.setPen(k_.quiet);
+        const QString text = row_.where + QStringLiteral(" · ") + row_.weeks;
+        p_.drawText(at_.meta, Qt::AlignLeft | Qt::AlignVCenter,
+                    QFontMetrics(small_).elidedText(text, Qt::ElideRight, at_.meta.width()));
+        p_.setPen(k_.ink);
+        p_.drawText(at_.figures, Qt::AlignRight | Qt::AlignVCenter, row_.figures);
+        paintGauge(p_, at_.gauge, row_.gauge, colour_, k_);
+    }
+
+    void remedy(const FindingPlaces::Line& line, int hover) {
+        if (line.action < 0) {
+            p_.setFont(small_);
+            p_.setPen(k_.ink);
+            p_.drawText(line.rect, Qt::TextWordWrap, buttonText(line));
+            return;
+        }
+        const QString key = line.action == 0 ? QStringLiteral("T") : QString::number(line.action + 1);
+        button(line.rect, buttonText(line), hover == line.action, line.action < 9 ? key : QString());
+    }
+
+    void button(const QRect& rect, const QString& text, bool hover, const QString& key) {
+        p_.setPen(QPen(k_.accent, 1));
+        p_.setBrush(hover ? k_.accent : k_.paper);
+        p_.drawRoundedRect(QRectF(rect).adjusted(0.5, 0.5, -0.5, -0.5), 2, 2);
+        p_.setBrush(Qt::NoBrush);
+        p_.setPen(hover ? k_.onAccent : k_.accent);
+        p_.setFont(small_);
+        const QRect room = rect.adjusted(kButtonPad, 0, -kButtonPad - (key.isEmpty() ? 0 : 16), 0);
+        p_.drawText(room, (key.isEmpty() ? Qt::AlignHCenter : Qt::AlignLeft) | Qt::AlignVCenter |
+                              Qt::TextWordWrap,
+                    text);
+        p_.drawText(rect.adjusted(0, 0, -kButtonPad, 0), Qt::AlignRight | Qt::AlignVCenter, key);
+    }
+
+    QPainter& p_;
+    QFont font_, small_;
+    const FindingRow& row_;
+    const FindingPlaces& at_;
+    const Inks& k_;
+    QColor colour_;
+};
+
+void placeRemedies(FindingPlaces& at, const FindingRow& row, int left, int width,
+                   const QFontMetrics& small) {
+    int action = 0;
+    for (const Remedy& remedy : row.finding.remedies) {
+        FindingPlaces::Line line{{}, &remedy, remedy.action ? action++ : -1};
+        const bool button = line.action >= 0;
+        const int room = width - (button ? 2 * kButtonPad + 16 : 0);
+        const int high = wrapped(small, room, buttonText(line)) + (button ? 8 : 2);
+        line.rect = QRect(left, at.bottom, width, high);
+        at.remedies.push_back(line);
+        at.bottom += high + 4;
+    }
+}
+} // namespace
+
+FindingPlaces FindingsDelegate::places(const QStyleOptionViewItem& option, const QModelIndex& index,
+                                       bool open) const {
+    const FindingRow& row = rowOf(index);
+    const QFontMetrics metrics(option.font), small(smallFont(option.font));
+    const QRect r = option.rect;
+    const int left = r.left() + kSide + kShape, right = r.right() - kSide;
+    const bool hint = !open && row.actions() > 0;
+    FindingPlaces at;
+    const int top = r.top() + kTop, width = right - left;
+    const int textWide = width - (hint ? kHintWide + 8 : 0);
+    at.shape = QRect(r.left() + kSide, top, kShape, metrics.height());
+    at.text = QRect(left, top, textWide, wrapped(metrics, textWide, row.text));
+    if (hint) at.tryHint = QRect(right - kHintWide, top, kHintWide, small.height() + 4);
+    const int line = small.height() + 2, metaTop = at.text.bottom() + 3;
+    at.gauge = QRect(right - kGauge, metaTop, kGauge, line);
+    const int figuresWide = small.horizontalAdvance(row.figures);
+    const int figuresRight = row.gauge.shown ? at.gauge.left() - 8 : right;
+    at.figures = QRect(figuresRight - figuresWide, metaTop, figuresWide, line);
+    at.meta = QRect(left, metaTop, std::max(0, at.figures.left() - 8 - left), line);
+    at.bottom = metaTop + line + 2;
+    if (!open) return at;
+    at.basis = QRect(left, at.bottom, width, wrapped(small, width, row.basis));
+    at.bottom = at.basis.bottom() + 6;
+    placeRemedies(at, row, left, width, small);
+    return at;
+}
+
+int FindingsDelegate::actionAt(const QStyleOptionViewItem& option, const QModelIndex& index,
+                               bool open, QPoint point) const {
+    const FindingPlaces at = places(option, index, open);
+    if (at.tryHint.contains(point)) return kHint;
+    for (const auto& line : at.remedies)
+        if (line.action >= 0 && line.rect.contains(point)) return line.action;
+    return -1;
+}
+
+bool FindingsDelegate::setHover(const QModelIndex& index, int action) {
+    if (hoverRow_ == index && hoverAction_ == action) return false;
+    hoverRow_ = index;
+    hoverAction_ = action;
+    return true;
+}
+
+void FindingsDelegate::setOpen(const QModelIndex& index) {
+    const QModelIndex before = open_;
+    open_ = index;
+    if (before.isValid()) Q_EMIT sizeHintChanged(before);
+    if (index.isValid()) Q_EMIT sizeHintChanged(index);
+}
+
+void FindingsDelegate::paint(QPainter* p, const QStyleOptionViewItem& option,
+                             const QModelIndex& index) const {
+    const Inks& k = inks();
+    const bool open = open_ == index;
+    p->save();
+    p->setRenderHint(QPainter::Antialiasing);
+    if (open) {
+        p->fillRect(option.rect, k.wash);
+        p->fillRect(QRect(option.rect.topLeft(), QSize(3, option.rect.height())), k.accent);
+    }
+    p->fillRect(QRect(option.rect.left() + kSide, option.rect.bottom(),
+                      option.rect.width() - 2 * kSide, 1),
+                k.line);
+    const FindingPlaces at = places(option, index, open);
+    const int hover = hoverRow_ == index ? hoverAction_ : -1;
+    FindingInk(*p, option, rowOf(index), at, k).paint(open, hover);
+    if (option.state & QStyle::State_HasFocus) {
+        p->setPen(QPen(k.accent, 2));
+        p->drawRect(option.rect.adjusted(1, 1, -1, -2));
+    }
+    p->restore();
+}
+
+QSize FindingsDelegate::sizeHint(const QStyleOptionViewItem& option,
+                                 const QModelIndex& index) const {
+    QStyleOptionViewItem there = option;
+    const auto* list = qobject_cast<const QAbstractItemView*>(option.widget);
+    const int width = list ? list->viewport()->width() : option.rect.width();
+    there.rect = QRect(0, 0, width, 0);
+    return {width, places(there, index, open_ == index).bottom + kTop - 2};
+}
+
+} // namespace bw

@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// How one finding is set on the paper. The current one opens to its basis and everything to try.
+#pragma once
+#include "desk/bench/findings_model.hpp"
+
+#include <QRect>
+#include <QStyledItemDelegate>
+
+#include <vector>
+
+namespace bw {
+
+// Where the parts of a finding stand, in the coordinates of the list.
+struct FindingPlaces {
+    struct Line {
+        QRect rect;
+        const Remedy* remedy = nullptr;
+        int action = -1; // its number among those the program can do; -1: advice
+    };
+    QRect shape, text, meta, figures, gauge, basis;
+    QRect tryHint; // closed and with something to do: opens the list of it
+    std::vector<Line> remedies; // open
+    int bottom = 0;
+};
+
+class FindingsDelegate : public QStyledItemDelegate {
+    Q_OBJECT
+public:
+    using QStyledItemDelegate::QStyledItemDelegate;
+
+    static constexpr int kHint = 1000; // actionAt: the hint of a closed finding
+
+    [[nodiscard]] FindingPlaces places(const QStyleOptionViewItem& option,
+                                       const QModelIndex& index, bool open) const;
+    // The action whose button is under the point, kHint, or -1.
+    [[nodiscard]] int actionAt(const QStyleOptionViewItem& option, const QModelIndex& index,
+                               bool open, QPoint point) const;
+    // Row and action under the pointer; false when that is so already.
+    bool setHover(const QModelIndex& index, int action);
+    void setOpen(const QModelIndex& index); // one at a time; lays that row out anew
+
+    void paint(QPainter* painter, const QStyleOptionViewItem& option,
+               const QModelIndex& index) const override;
+    QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override;
+
+private:
+    QPersistentModelIndex open_, hoverRow_;
+    int hoverAction_ = -1;
+};
+
+} // namespace bw

@@ -1,0 +1,157 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/bench/findings_panel.hpp"
+
+#include "blockwright/rules/rule.hpp"
+#include "desk/bench/minute_rail_words.hpp"
+#include "desk/frame/theme.hpp"
+#include "desk/frame/words.hpp"
+#include "edit/block_verbs.hpp"
+
+#include <QEvent>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QScrollArea>
+#include <QStackedLayout>
+
+namespace bw {
+
+namespace {
+constexpr Level kLevels[] = {Level::Stop, Level::Look, Level::Note};
+
+QString measuredTitles() {
+    QString items;
+    for (const Rule& rule : ruleBook())
+        items += QStringLiteral("<p style=\"margin-top:3px;margin-bottom:0\">%1</p>")
+                     .arg(say(rule.title).toHtmlEscaped());
+    return items;
+}
+} // namespace
+
+FindingsPanel::FindingsPanel(Draft& draft, QWidget* parent)
+    : QWidget(parent), draft_(draft), model_(new FindingsModel(this)),
+      list_(new FindingsList(*model_, this)), counts_(new QLabel(this)), empty_(nullptr),
+      body_(new QStackedLayout) {
+    auto* title = new QLabel(tr("Findings"), this);
+    QFont bold = title->font();
+    bold.setBold(true);
+    title->setFont(bold);
+    title->setBuddy(list_);
+    auto* head = new QHBoxLayout;
+    head->setContentsMargins(12, 8, 12, 6);
+    head->addWidget(title);
+    head->addStretch(1);
+    head->addWidget(counts_);
+    body_->addWidget(list_);
+    body_->addWidget(makeEmpty());
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addLayout(head);
+    column->addLayout(body_, 1);
+    setFocusProxy(list_);
+    connect(list_, &FindingsList::chosen, this, &FindingsPanel::choose);
+    connect(list_, &FindingsList::goWanted, this, &FindingsPanel::go);
+    connect(list_, &FindingsList::tryWanted, this, &FindingsPanel::tryIt);
+    connect(&draft_, &Draft::changed, this, &FindingsPanel::refresh);
+    refresh();
+}
+
+QWidget* FindingsPanel::makeEmpty() {
+    auto* area = new QScrollArea(this);
+    area->setFrameShape(QFrame::NoFrame);
+    area->setWidgetResizable(true);
+    area->setFocusPolicy(Qt::StrongFocus);
+    area->setAccessibleName(tr("Findings"));
+    empty_ = new QLabel(area);
+    empty_->setObjectName(QStringLiteral("nothing"));
+    empty_->setWordWrap(true);
+    empty_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    empty_->setContentsMargins(12, 4, 12, 12);
+    empty_->setBackgroundRole(QPalette::Base);
+    area->setWidget(empty_);
+    return area;
+}
+
+void FindingsPanel::refresh() {
+    list_->renew([this] {
+        if (draft_.block()) model_->show(draft_.verdict().findings, *draft_.block());
+        else model_->clear();
+    });
+    showHeader();
+    const bool none = model_->rowCount() == 0;
+    if (none) showEmpty();
+    body_->setCurrentIndex(none ? 1 : 0);
+}
+
+void FindingsPanel::showHeader() {
+    QString shown, spoken;
+    for (const Level level : kLevels) {
+        const QString n = QString::number(model_->count(level));
+        shown += QStringLiteral("<span style=\"color:%1\">%2</span> %3&nbsp;&nbsp; ")
+                     .arg(inks().level[static_cast<std::size_t>(level)].name(), levelShape(level), n);
+        spoken += (spoken.isEmpty() ? QString() : QStringLiteral(", ")) + n + QLatin1Char(' ') +
+                  levelWord(level);
+    }
+    if (counts_->text() == shown) return;
+    counts_->setText(shown);
+    counts_->setAccessibleName(spoken);
+    counts_->setToolTip(spoken);
+}
+
+void FindingsPanel::showEmpty() {
+    if (!draft_.block())
+        return empty_->setText(tr("There is no month yet. Start one, and what the rule book finds "
+                                  "in it will stand here."));
+    const ExactTime planned = draft_.time().total.planned;
+    const QString fits =
+        tr("Nothing to look at: the session is planned at %1 of %2 minutes, and keeps every limit "
+           "in every week.")
+            .arg(railClock(planned))
+            .arg(draft_.gym().gym().settings.classMinutes);
+    const QString text = QStringLiteral("<p>%1</p><p style=\"color:%2\">%3</p>"
+                                        "<div style=\"color:%2\">%4</div>")
+                             .arg(fits.toHtmlEscaped(), inks().quiet.name(),
+                                  tr("What was measured:").toHtmlEscaped(), measuredTitles());
+    if (empty_->text() != text) empty_->setText(text);
+}
+
+const Finding* FindingsPanel::current() const {
+    const FindingRow* row = list_->current();
+    return row ? &row->finding : nullptr;
+}
+
+bool FindingsPanel::nextFinding(int step) {
+    const int n = model_->rowCount();
+    if (n == 0) return false;
+    const int now = list_->currentIndex().row();
+    const int next = now < 0 ? (step > 0 ? 0 : n - 1) : ((now + step) % n + n) % n;
+    if (next == now) choose(now);
+    else list_->setCurrentIndex(model_->index(next, 0));
+    return true;
+}
+
+void FindingsPanel::choose(int row) { draft_.setPlace(model_->at(row).finding.place); }
+
+void FindingsPanel::go(int row) {
+    const Place place = model_->at(row).finding.place;
+    draft_.setPlace(place);
+    Q_EMIT picked(place);
+}
+
+void FindingsPanel::tryIt(int row, int action) {
+    const FindingRow& found = model_->at(row);
+    const Remedy* offered = found.action(action);
+    if (!offered || !draft_.month()) return;
+    const Remedy remedy = *offered; // the row changes while it is done
+    const Did did = applyRemedy(draft_.gym(), *draft_.month(), remedy, found.finding.place);
+    if (!did) Q_EMIT failed(did.why());
+}
+
+void FindingsPanel::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() != QEvent::PaletteChange || !empty_) return;
+    showHeader();
+    if (model_->rowCount() == 0) showEmpty();
+}
+
+} // namespace bw
