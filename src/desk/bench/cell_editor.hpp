@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The line that opens in a cell of the sheet. Tells each keystroke; the delegate decides what it means.
+// The line that opens in a cell of the sheet. Tells each keystroke; the delegate decides what it
+// means.
 #pragma once
 #include <QLineEdit>
 

@@ -22,7 +22,7 @@ public:
     [[nodiscard]] const Block* block() const { return block_.get(); } // null: the gym has no month
     [[nodiscard]] std::optional<Month> month() const;
     [[nodiscard]] Week week() const { return week_; }
-    [[nodiscard]] const SessionTime& time() const { return time_; }      // of week()
+    [[nodiscard]] const SessionTime& time() const { return time_; }       // of week()
     [[nodiscard]] const CheckResult& verdict() const { return verdict_; } // of all weeks
     [[nodiscard]] Place place() const { return place_; }
     [[nodiscard]] Spot spot() const; // only when there is a block
@@ -36,7 +36,7 @@ public:
     void endPreview();
 
 Q_SIGNALS:
-    void changed();                 // block, month, week or verdict
+    void changed(); // block, month, week or verdict
     void placeChanged(bw::Place place);
 
 private:

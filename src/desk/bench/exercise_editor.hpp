@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Type-ahead for an exercise: a part of the name, a pattern word, a kit word; best first. The last line
-// of the list adds what was typed to the Shelf.
+// Type-ahead for an exercise: a part of the name, a pattern word, a kit word; best first. The last
+// line of the list adds what was typed to the Shelf.
 #pragma once
 #include "blockwright/model/gym.hpp"
 #include "blockwright/model/shelf_search.hpp"

@@ -10,16 +10,26 @@ namespace bw {
 namespace {
 // Words of the trade, common practice, no source; the first that is found decides.
 constexpr std::array<std::pair<std::string_view, Pattern>, 20> kWords{{
-    {"squat", Pattern::Squat},          {"deadlift", Pattern::Hinge},
-    {"hinge", Pattern::Hinge},          {"swing", Pattern::Hinge},
-    {"bridge", Pattern::Hinge},         {"lunge", Pattern::Lunge},
-    {"step-up", Pattern::Lunge},        {"overhead-press", Pattern::VerticalPush},
-    {"press", Pattern::HorizontalPush}, {"push", Pattern::HorizontalPush},
-    {"dip", Pattern::HorizontalPush},   {"pull-up", Pattern::VerticalPull},
-    {"pull-down", Pattern::VerticalPull}, {"chin-up", Pattern::VerticalPull},
-    {"row", Pattern::HorizontalPull},   {"carry", Pattern::Carry},
-    {"rotation", Pattern::Rotation},    {"plank", Pattern::TrunkStability},
-    {"run", Pattern::Locomotion},       {"stretch", Pattern::Mobility},
+    {"squat", Pattern::Squat},
+    {"deadlift", Pattern::Hinge},
+    {"hinge", Pattern::Hinge},
+    {"swing", Pattern::Hinge},
+    {"bridge", Pattern::Hinge},
+    {"lunge", Pattern::Lunge},
+    {"step-up", Pattern::Lunge},
+    {"overhead-press", Pattern::VerticalPush},
+    {"press", Pattern::HorizontalPush},
+    {"push", Pattern::HorizontalPush},
+    {"dip", Pattern::HorizontalPush},
+    {"pull-up", Pattern::VerticalPull},
+    {"pull-down", Pattern::VerticalPull},
+    {"chin-up", Pattern::VerticalPull},
+    {"row", Pattern::HorizontalPull},
+    {"carry", Pattern::Carry},
+    {"rotation", Pattern::Rotation},
+    {"plank", Pattern::TrunkStability},
+    {"run", Pattern::Locomotion},
+    {"stretch", Pattern::Mobility},
 }};
 } // namespace
 

@@ -6,8 +6,8 @@
 
 namespace bw {
 
-// A first guess at the pattern of an exercise that is not on the Shelf: what the slot wants, else a word
-// of the name, else what stands beside it in the group, else trunk stability.
+// A first guess at the pattern of an exercise that is not on the Shelf: what the slot wants, else a
+// word of the name, else what stands beside it in the group, else trunk stability.
 [[nodiscard]] Pattern likelyPattern(const SheetCell& cell, std::string_view name);
 
 } // namespace bw

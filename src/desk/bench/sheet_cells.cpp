@@ -25,7 +25,8 @@ QString kitText(const Gym& gym, const Exercise& e) {
     if (e.needs.empty()) return {};
     const auto owned = [&](const std::vector<KitNeed>& all) {
         for (const KitNeed& n : all)
-            if (const KitItem* item = gym.findKit(n.kit); !item || item->units < n.count) return false;
+            if (const KitItem* item = gym.findKit(n.kit); !item || item->units < n.count)
+                return false;
         return true;
     };
     const auto* chosen = &e.needs.front();
@@ -81,7 +82,8 @@ QString sectionText(const SheetCell& c, const SessionTime& time) {
     switch (c.column) {
     case SheetColumn::Exercise: return kindName(s.kind);
     case SheetColumn::Dose: return tr("talk %1").arg(plain(clockText(s.talk)));
-    case SheetColumn::Tempo: return s.budget ? tr("%1 min").arg(minutesText(*s.budget)) : tr("no budget");
+    case SheetColumn::Tempo:
+        return s.budget ? tr("%1 min").arg(minutesText(*s.budget)) : tr("no budget");
     case SheetColumn::Kit: return startText(s.start);
     case SheetColumn::Options:
         if (index >= time.sections.size()) return {};
@@ -102,8 +104,7 @@ QString slotText(const SheetCell& c) {
     case SheetColumn::Dose:
         return slot.dose ? plain(doseText(*slot.dose, e ? e->sides : Sides::Both)) : QString();
     case SheetColumn::Tempo: return slot.tempo ? plain(slot.tempo->text()) : QString();
-    case SheetColumn::Effort:
-        return slot.effort ? plain(effortText(*slot.effort)) : QString();
+    case SheetColumn::Effort: return slot.effort ? plain(effortText(*slot.effort)) : QString();
     case SheetColumn::Kit: return e ? kitText(c.gym, *e) : QString();
     case SheetColumn::Options: return e ? optionsText(c.gym, *e) : QString();
     case SheetColumn::Findings: break;
@@ -113,10 +114,10 @@ QString slotText(const SheetCell& c) {
 
 QString footText(const SheetCell& c) {
     const Group& g = *groupAt(c.block, c.row.place);
-    if (c.column == SheetColumn::Exercise)
-        return tr("%1 rounds").arg(plain(roundsText(g.rounds)));
+    if (c.column == SheetColumn::Exercise) return tr("%1 rounds").arg(plain(roundsText(g.rounds)));
     if (c.column == SheetColumn::Dose)
-        return g.rest.hi() == Millis{0} ? tr("no rest") : tr("rest %1").arg(plain(restText(g.rest)));
+        return g.rest.hi() == Millis{0} ? tr("no rest")
+                                        : tr("rest %1").arg(plain(restText(g.rest)));
     return {};
 }
 } // namespace
@@ -137,7 +138,8 @@ std::optional<QString> editText(const SheetCell& c) {
     if (c.row.kind == SheetRow::Kind::Slot) {
         const Slot& slot = *slotAt(c.block, c.row.place);
         if (c.column == SheetColumn::Exercise && slot.open()) return QString();
-        if (c.column >= SheetColumn::Exercise && c.column <= SheetColumn::Effort) return slotText(c);
+        if (c.column >= SheetColumn::Exercise && c.column <= SheetColumn::Effort)
+            return slotText(c);
     } else if (c.row.kind == SheetRow::Kind::Foot) {
         const Group& g = *groupAt(c.block, c.row.place);
         if (c.column == SheetColumn::Exercise) return plain(roundsText(g.rounds));
@@ -152,19 +154,26 @@ std::optional<QString> editText(const SheetCell& c) {
 }
 
 QString cellName(const SheetCell& c) {
-    static const char* const names[] = {
-        QT_TRANSLATE_NOOP("Sheet", "place"),  QT_TRANSLATE_NOOP("Sheet", "exercise"),
-        QT_TRANSLATE_NOOP("Sheet", "dose"),   QT_TRANSLATE_NOOP("Sheet", "tempo"),
-        QT_TRANSLATE_NOOP("Sheet", "effort, reps in reserve"), QT_TRANSLATE_NOOP("Sheet", "kit"),
-        QT_TRANSLATE_NOOP("Sheet", "easier and harder"), QT_TRANSLATE_NOOP("Sheet", "findings")};
-    static const char* const section[] = {"", QT_TRANSLATE_NOOP("Sheet", "section"),
+    static const char* const names[] = {QT_TRANSLATE_NOOP("Sheet", "place"),
+                                        QT_TRANSLATE_NOOP("Sheet", "exercise"),
+                                        QT_TRANSLATE_NOOP("Sheet", "dose"),
+                                        QT_TRANSLATE_NOOP("Sheet", "tempo"),
+                                        QT_TRANSLATE_NOOP("Sheet", "effort, reps in reserve"),
+                                        QT_TRANSLATE_NOOP("Sheet", "kit"),
+                                        QT_TRANSLATE_NOOP("Sheet", "easier and harder"),
+                                        QT_TRANSLATE_NOOP("Sheet", "findings")};
+    static const char* const section[] = {"",
+                                          QT_TRANSLATE_NOOP("Sheet", "section"),
                                           QT_TRANSLATE_NOOP("Sheet", "talk"),
-                                          QT_TRANSLATE_NOOP("Sheet", "budget in minutes"), "",
+                                          QT_TRANSLATE_NOOP("Sheet", "budget in minutes"),
+                                          "",
                                           QT_TRANSLATE_NOOP("Sheet", "start"),
-                                          QT_TRANSLATE_NOOP("Sheet", "planned time"), ""};
+                                          QT_TRANSLATE_NOOP("Sheet", "planned time"),
+                                          ""};
     const auto column = static_cast<std::size_t>(c.column);
     const QString where = plain(placeText(c.block, c.row.place));
-    if (c.row.kind == SheetRow::Kind::Section) return where + QStringLiteral(", ") + tr(section[column]);
+    if (c.row.kind == SheetRow::Kind::Section)
+        return where + QStringLiteral(", ") + tr(section[column]);
     if (c.row.kind == SheetRow::Kind::Foot)
         return where + QStringLiteral(", ") +
                (c.column == SheetColumn::Exercise ? tr("rounds") : tr("rest"));

@@ -25,7 +25,8 @@ QWidget* SheetDelegate::createEditor(QWidget* parent, const QStyleOptionViewItem
     if (!cell) return nullptr;
     const bool exercise =
         cell->row.kind == SheetRow::Kind::Slot && cell->column == SheetColumn::Exercise;
-    auto* editor = exercise ? static_cast<CellEditor*>(exerciseEditor(parent, index)) : new CellEditor(parent);
+    auto* editor =
+        exercise ? static_cast<CellEditor*>(exerciseEditor(parent, index)) : new CellEditor(parent);
     editor->setAccessibleName(cellName(*cell));
     follow(editor, index);
     return editor;
@@ -53,11 +54,13 @@ QWidget* SheetDelegate::exerciseEditor(QWidget* parent, const QModelIndex& index
 void SheetDelegate::follow(CellEditor* editor, const QModelIndex& index) const {
     const QPersistentModelIndex at(index);
     const bool exercise = qobject_cast<ExerciseEditor*>(editor);
-    connect(editor, &QLineEdit::textEdited, this, [this, editor, at, exercise](const QString& text) {
-        editor->setTrouble({});
-        Q_EMIT clear();
-        if (!exercise) (void)sheet_.tryText(at, text); // said only when the coach wants to leave
-    });
+    connect(editor, &QLineEdit::textEdited, this,
+            [this, editor, at, exercise](const QString& text) {
+                editor->setTrouble({});
+                Q_EMIT clear();
+                if (!exercise)
+                    (void)sheet_.tryText(at, text); // said only when the coach wants to leave
+            });
     connect(editor, &QObject::destroyed, this, [this] { sheet_.draft().endPreview(); });
 }
 
@@ -93,7 +96,8 @@ void SheetDelegate::updateEditorGeometry(QWidget* editor, const QStyleOptionView
 bool SheetDelegate::mayLeave(CellEditor* editor) const {
     if (!editor->isModified()) return true;
     if (auto* finder = qobject_cast<ExerciseEditor*>(editor))
-        if (finder->chosen() || finder->wantsNew() || editor->text().trimmed().isEmpty()) return true;
+        if (finder->chosen() || finder->wantsNew() || editor->text().trimmed().isEmpty())
+            return true;
     const auto* view = qobject_cast<QAbstractItemView*>(editor->parent()->parent());
     const auto cell = view ? sheet_.cellAt(view->currentIndex()) : std::nullopt;
     if (!cell) return true;

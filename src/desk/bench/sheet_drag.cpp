@@ -18,9 +18,10 @@ std::optional<Place> placeIn(const QMimeData* data, const Block* block) {
 // Where something dropped on, or above, a line goes.
 std::optional<Place> dropTarget(const Block& block, const SheetRow& row, Place dragged) {
     if (dragged.isSection()) return Place{row.place.section};
-    if (dragged.isGroup()) return row.kind == SheetRow::Kind::Section || row.kind == SheetRow::Kind::Empty
-                                      ? Place{row.place.section}
-                                      : Place{row.place.section, row.place.group};
+    if (dragged.isGroup())
+        return row.kind == SheetRow::Kind::Section || row.kind == SheetRow::Kind::Empty
+                   ? Place{row.place.section}
+                   : Place{row.place.section, row.place.group};
     if (row.kind == SheetRow::Kind::Slot || row.kind == SheetRow::Kind::Foot) return row.place;
     const Section* s = sectionAt(block, row.place);
     if (!s || s->groups.empty()) return std::nullopt;

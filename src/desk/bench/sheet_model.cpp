@@ -64,7 +64,8 @@ const SheetModel::Unread* SheetModel::unreadAt(const QModelIndex& i) const {
 QString SheetModel::tipAt(const SheetCell& c) const {
     QStringList lines;
     for (const Finding& f : draft_.verdict().findings)
-        if (f.place == c.row.place || std::find(f.also.begin(), f.also.end(), c.row.place) != f.also.end())
+        if (f.place == c.row.place ||
+            std::find(f.also.begin(), f.also.end(), c.row.place) != f.also.end())
             lines << levelShape(f.level) + QLatin1Char(' ') + say(f.text);
     const Slot* slot = slotAt(c.block, c.row.place);
     if (slot && !slot->note.empty()) lines << plain(slot->note);
@@ -80,11 +81,11 @@ QVariant SheetModel::shown(const SheetCell& c, const QModelIndex& i, int role) c
             return it == levels_.end() ? QString() : it->second;
         }
         return unread ? unread->text : cellText(c, draft_.time());
-    case Qt::EditRole:
-        return unread ? unread->text : editText(c).value_or(QString());
+    case Qt::EditRole: return unread ? unread->text : editText(c).value_or(QString());
     case Qt::ToolTipRole: return unread ? say(unread->why) : tipAt(c);
     case Qt::AccessibleTextRole:
-        return cellName(c) + QStringLiteral(": ") + (unread ? unread->text : cellText(c, draft_.time()));
+        return cellName(c) + QStringLiteral(": ") +
+               (unread ? unread->text : cellText(c, draft_.time()));
     case Qt::AccessibleDescriptionRole: return unread ? say(unread->why) : tipAt(c);
     case UnreadRole: return unread != nullptr;
     default: return {};
@@ -109,8 +110,8 @@ QVariant SheetModel::data(const QModelIndex& i, int role) const {
 
 QVariant SheetModel::headerData(int section, Qt::Orientation orientation, int role) const {
     if (role != Qt::DisplayRole || orientation != Qt::Horizontal) return {};
-    const QStringList names{QString(),     tr("exercise"), tr("dose"), tr("tempo"),
-                            tr("RIR"),     tr("kit"),      tr("easier ‹ › harder"), QString()};
+    const QStringList names{QString(), tr("exercise"),          tr("dose"), tr("tempo"), tr("RIR"),
+                            tr("kit"), tr("easier ‹ › harder"), QString()};
     return names.value(section);
 }
 
@@ -162,7 +163,8 @@ bool SheetModel::setData(const QModelIndex& i, const QVariant& value, int role) 
     const auto read = readCell(*c, value.toString());
     if (read) return enter(i, *read);
     draft_.endPreview();
-    unread_[{rows_[static_cast<std::size_t>(i.row())].place, c->column}] = {value.toString(), read.why()};
+    unread_[{rows_[static_cast<std::size_t>(i.row())].place, c->column}] = {value.toString(),
+                                                                            read.why()};
     Q_EMIT dataChanged(i, i);
     Q_EMIT refused(read.why());
     return false;

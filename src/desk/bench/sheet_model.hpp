@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The draft as a table for the sheet view: an adapter, no rules of its own. What was typed and could
-// not be read stays in its cell, marked, until it is mended or given up.
+// The draft as a table for the sheet view: an adapter, no rules of its own. What was typed and
+// could not be read stays in its cell, marked, until it is mended or given up.
 #pragma once
 #include "desk/bench/draft.hpp"
 #include "desk/bench/sheet_cells.hpp"
@@ -17,9 +17,11 @@ public:
     enum Role {
         RowKindRole = Qt::UserRole + 1, // int of SheetRow::Kind
         UnreadRole,                     // bool: the text shown was not understood
-        MainRole, LockedRole, OpenRole, // bool
-        LevelsRole,                     // QString of shapes, worst first
-        ChosenIdRole                    // set with setData: the id of a chosen exercise
+        MainRole,
+        LockedRole,
+        OpenRole,    // bool
+        LevelsRole,  // QString of shapes, worst first
+        ChosenIdRole // set with setData: the id of a chosen exercise
     };
 
     explicit SheetModel(Draft& draft, QObject* parent = nullptr);
@@ -28,7 +30,8 @@ public:
     [[nodiscard]] std::optional<SheetCell> cellAt(const QModelIndex& index) const;
     [[nodiscard]] Draft& draft() const { return draft_; }
 
-    // Typed text tried out in the draft, not stored; what can't be read gives why and ends the trial.
+    // Typed text tried out in the draft, not stored; what can't be read gives why and ends the
+    // trial.
     [[nodiscard]] std::optional<Message> tryText(const QModelIndex& index, const QString& text);
     void tryExercise(const QModelIndex& index, const Exercise& exercise);
 

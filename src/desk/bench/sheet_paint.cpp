@@ -12,7 +12,9 @@ namespace bw {
 namespace {
 using Kind = SheetRow::Kind;
 
-Kind kindAt(const QModelIndex& i) { return static_cast<Kind>(i.data(SheetModel::RowKindRole).toInt()); }
+Kind kindAt(const QModelIndex& i) {
+    return static_cast<Kind>(i.data(SheetModel::RowKindRole).toInt());
+}
 
 QFont scaled(QFont font, double by, QFont::Weight weight = QFont::Normal) {
     font.setPointSizeF(font.pointSizeF() * by);
@@ -42,9 +44,11 @@ Pen sectionPen(const QStyleOptionViewItem& o, SheetColumn column) {
 Pen slotPen(const QStyleOptionViewItem& o, const QModelIndex& i, SheetColumn column) {
     const Inks& k = inks();
     switch (column) {
-    case SheetColumn::Mark: return {scaled(o.font, 0.92), k.quiet, Qt::AlignLeft | Qt::AlignVCenter};
+    case SheetColumn::Mark:
+        return {scaled(o.font, 0.92), k.quiet, Qt::AlignLeft | Qt::AlignVCenter};
     case SheetColumn::Exercise:
-        return {scaled(o.font, 1.0, i.data(SheetModel::MainRole).toBool() ? QFont::DemiBold : QFont::Normal),
+        return {scaled(o.font, 1.0,
+                       i.data(SheetModel::MainRole).toBool() ? QFont::DemiBold : QFont::Normal),
                 i.data(SheetModel::OpenRole).toBool() ? k.accent : k.ink};
     case SheetColumn::Dose: return {o.font, k.ink};
     case SheetColumn::Tempo:
@@ -62,7 +66,9 @@ Pen penFor(const QStyleOptionViewItem& o, const QModelIndex& i) {
     switch (kindAt(i)) {
     case Kind::Section: pen = sectionPen(o, column); break;
     case Kind::Slot: pen = slotPen(o, i, column); break;
-    case Kind::Foot: pen = {scaled(o.font, 0.92), inks().accent, Qt::AlignLeft | Qt::AlignTop}; break;
+    case Kind::Foot:
+        pen = {scaled(o.font, 0.92), inks().accent, Qt::AlignLeft | Qt::AlignTop};
+        break;
     case Kind::Empty: pen = {scaled(o.font, 0.92), inks().quiet}; break;
     }
     if (i.data(SheetModel::UnreadRole).toBool()) pen.colour = inks().level[0];
@@ -104,7 +110,8 @@ void paintGround(QPainter& p, const QStyleOptionViewItem& o, const QModelIndex& 
         p.setPen(QPen(inks().line, 1));
         p.drawLine(o.rect.left(), o.rect.bottom(), o.rect.right(), o.rect.bottom());
     }
-    if (i.data(SheetModel::OpenRole).toBool() && i.column() == static_cast<int>(SheetColumn::Exercise)) {
+    if (i.data(SheetModel::OpenRole).toBool() &&
+        i.column() == static_cast<int>(SheetColumn::Exercise)) {
         p.setPen(QPen(inks().accent, 1, Qt::DashLine));
         p.drawRoundedRect(QRectF(o.rect).adjusted(1.5, 2.5, -6.5, -2.5), 3, 3);
     }

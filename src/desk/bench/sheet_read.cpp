@@ -100,7 +100,8 @@ Reading readBudget(const SheetCell& c, std::string_view text) {
 Reading readTalk(const SheetCell& c, std::string_view text) {
     const auto read = parseBudget(text);
     if (!read) return read.why();
-    if (!read->single()) return Message{"The talk is one length of time, such as 1:00 or 45 s.", {}};
+    if (!read->single())
+        return Message{"The talk is one length of time, such as 1:00 or 45 s.", {}};
     return field(c.row.place, sectionIn, &Section::talk, read->lo(), setTalk);
 }
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The lines of the sheet: for each section its head, then each group's slots and the group's foot with
-// rounds and rest; an empty section has one line that says so.
+// The lines of the sheet: for each section its head, then each group's slots and the group's foot
+// with rounds and rest; an empty section has one line that says so.
 #pragma once
 #include "blockwright/model/place.hpp"
 

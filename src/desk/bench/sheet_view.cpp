@@ -54,8 +54,10 @@ void SheetView::layOut() {
         setRowHeight(row, kind == SheetRow::Kind::Section ? line * 2
                           : kind == SheetRow::Kind::Foot  ? line * 8 / 5
                                                           : line * 8 / 5);
-        if (kind == SheetRow::Kind::Section) setSpan(row, static_cast<int>(SheetColumn::Tempo), 1, 2);
-        if (kind == SheetRow::Kind::Empty) setSpan(row, static_cast<int>(SheetColumn::Exercise), 1, 6);
+        if (kind == SheetRow::Kind::Section)
+            setSpan(row, static_cast<int>(SheetColumn::Tempo), 1, 2);
+        if (kind == SheetRow::Kind::Empty)
+            setSpan(row, static_cast<int>(SheetColumn::Exercise), 1, 6);
         if (kind == SheetRow::Kind::Foot) setSpan(row, static_cast<int>(SheetColumn::Dose), 1, 3);
     }
     fitColumns();
@@ -99,7 +101,8 @@ void SheetView::currentChanged(const QModelIndex& current, const QModelIndex& pr
 QModelIndex SheetView::nextEditable(int step) const {
     const QModelIndex now = currentIndex();
     const int cells = sheet_.rowCount() * kSheetColumns;
-    for (int at = now.row() * kSheetColumns + now.column() + step; at >= 0 && at < cells; at += step) {
+    for (int at = now.row() * kSheetColumns + now.column() + step; at >= 0 && at < cells;
+         at += step) {
         const QModelIndex next = sheet_.index(at / kSheetColumns, at % kSheetColumns);
         const int covered = next.column() > 0 ? columnSpan(next.row(), next.column() - 1) : 1;
         if (covered == 1 && (sheet_.flags(next) & Qt::ItemIsEditable)) return next;

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The sheet of paper: the draft as it will be read, and a spreadsheet to the fingers. Tab goes from one
-// cell that can be typed in to the next; Enter opens a cell, or leaves it downwards.
+// The sheet of paper: the draft as it will be read, and a spreadsheet to the fingers. Tab goes from
+// one cell that can be typed in to the next; Enter opens a cell, or leaves it downwards.
 #pragma once
 #include "desk/bench/sheet_rows.hpp"
 

@@ -41,10 +41,12 @@ SlotStrip::SlotStrip(Draft& draft, QWidget* parent)
     connect(&draft_, &Draft::placeChanged, this, &SlotStrip::show);
     connect(note_, &QLineEdit::editingFinished, this, &SlotStrip::enterNote);
     connect(main_, &QCheckBox::clicked, this, [this](bool on) {
-        if (const Did did = setMain(draft_.gym(), draft_.spot(), on); !did) Q_EMIT refused(did.why());
+        if (const Did did = setMain(draft_.gym(), draft_.spot(), on); !did)
+            Q_EMIT refused(did.why());
     });
     connect(locked_, &QCheckBox::clicked, this, [this](bool on) {
-        if (const Did did = setLocked(draft_.gym(), draft_.spot(), on); !did) Q_EMIT refused(did.why());
+        if (const Did did = setLocked(draft_.gym(), draft_.spot(), on); !did)
+            Q_EMIT refused(did.why());
     });
     show();
 }
@@ -59,11 +61,13 @@ void SlotStrip::enterNote() {
 void SlotStrip::show() {
     const Block* block = draft_.block();
     const Slot* slot = block ? slotAt(*block, draft_.place()) : nullptr;
-    const Exercise* e = slot && slot->exercise ? draft_.gym().gym().shelf.find(*slot->exercise) : nullptr;
+    const Exercise* e =
+        slot && slot->exercise ? draft_.gym().gym().shelf.find(*slot->exercise) : nullptr;
     for (QWidget* w : std::initializer_list<QWidget*>{note_, main_, locked_}) w->setEnabled(slot);
     main_->setChecked(slot && slot->main);
     locked_->setChecked(slot && slot->locked);
-    if (!note_->hasFocus() || !note_->isModified()) note_->setText(slot ? plain(slot->note) : QString());
+    if (!note_->hasFocus() || !note_->isModified())
+        note_->setText(slot ? plain(slot->note) : QString());
     QString about = e ? joined(e->cues) : QString();
     if (e && !e->cautions.empty()) about += QStringLiteral("   ⚠ ") + joined(e->cautions);
     about_->setText(about);

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A line under the sheet about the slot where the attention is: its cues and cautions from the Shelf,
-// and the slot's own note, main-lift and lock marks.
+// A line under the sheet about the slot where the attention is: its cues and cautions from the
+// Shelf, and the slot's own note, main-lift and lock marks.
 #pragma once
 #include "blockwright/model/message.hpp"
 

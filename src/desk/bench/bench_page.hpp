@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The Bench: the sheet of paper in the middle, the findings beside it, the minute rail under both.
+#pragma once
+#include "blockwright/model/message.hpp"
+#include "blockwright/model/place.hpp"
+
+#include <QWidget>
+
+class QLabel;
+class QModelIndex;
+
+namespace bw {
+
+class Actions;
+class Draft;
+class FindingsPanel;
+class SheetModel;
+class SheetView;
+
+class BenchPage : public QWidget {
+    Q_OBJECT
+public:
+    BenchPage(Draft& draft, Actions& actions, QWidget* parent);
+
+    [[nodiscard]] FindingsPanel& findings() { return *findings_; }
+    [[nodiscard]] SheetView& sheet() { return *sheet_; }
+
+public Q_SLOTS:
+    void tell(const bw::Message& what); // under the sheet, until something else happens
+    void quiet();
+
+private:
+    void assemble();
+    void addActions(Actions& actions);
+    void addMoves(Actions& actions);
+    void addNew(const QModelIndex& index, const QString& name);
+    [[nodiscard]] Place groupHere() const;
+
+    Draft& draft_;
+    SheetModel* model_;
+    SheetView* sheet_;
+    FindingsPanel* findings_;
+    QLabel* notice_;
+};
+
+} // namespace bw
