@@ -28,8 +28,13 @@ Message missing(const std::string& name, bool easier, bool harder) {
     return {"%1 has no harder option on the Shelf.", {name}};
 }
 
-// Exercises of the same pattern on the wanted side: one that already names this one from its own
-// side, or one of less (or more) skill. Null when there is none.
+bool shareRole(const Exercise& a, const Exercise& b) {
+    return std::any_of(a.roles.begin(), a.roles.end(),
+                       [&](const RoleId& role) { return b.hasRole(role.text()); });
+}
+
+// On the wanted side of an exercise: one that already names it from its own side, else one of the
+// same pattern and role and of less (or more) skill. Null when there is none.
 const Exercise* candidate(const Shelf& shelf, const Exercise& e, bool easier) {
     const Exercise* best = nullptr;
     for (const Shelf::Entry& entry : shelf.entries()) {
@@ -38,7 +43,8 @@ const Exercise* candidate(const Shelf& shelf, const Exercise& e, bool easier) {
         const auto& back = easier ? other.harder : other.easier;
         if (std::find(back.begin(), back.end(), e.id) != back.end()) return &other;
         const bool right = easier ? other.skill < e.skill : other.skill > e.skill;
-        if (!best && right && other.patterns.largest() == e.patterns.largest()) best = &other;
+        const bool kin = other.patterns.largest() == e.patterns.largest() && shareRole(e, other);
+        if (!best && right && kin) best = &other;
     }
     return best;
 }

@@ -26,9 +26,10 @@ struct Pair {
 
 // In heavy-then-long the heavy set keeps its few reps and the long set its eight.
 bool mayTake(const Facts& facts, const Pair& pair, const SlotFact& slot, const Dose& dose) {
+    constexpr double kLong = 8;
     if (facts.block.format != Format::HeavyThenLong) return true;
-    if (&slot == &pair.first) return pair.tooLong();
-    return dose.measure() != Measure::Reps || dose.lo() >= 8 || !pair.tooLong();
+    if (&slot == &pair.first) return false;
+    return dose.measure() != Measure::Reps || dose.lo() >= kLong || !pair.tooLong();
 }
 
 // The smallest change of one slot's dose that brings the round into the limit.
@@ -44,14 +45,14 @@ std::optional<Remedy> changeDose(const Facts& facts, const Pair& pair, const Slo
     return std::nullopt;
 }
 
-// The next tempo on the way: a second off the lowering down to 1, then off the first pause; or a
+// The next tempo on the way: a second off the lowering down to 2, then off the first pause; or a
 // second more of lowering up to 5.
 std::optional<Tempo> nextTempo(const Tempo& tempo, bool quicker) {
     std::string text = tempo.text();
     if (text[0] == 'X') return std::nullopt;
     if (!quicker && text[0] < '5')
         ++text[0];
-    else if (quicker && text[0] > '1')
+    else if (quicker && text[0] > '2')
         --text[0];
     else if (quicker && text[1] > '0' && text[1] <= '9')
         --text[1];
