@@ -4,8 +4,8 @@
 
 examples.py ROOT BIN: every README.md and docs/**/*.md below ROOT, with BIN first in PATH. Each block
 runs in a fresh folder that has data/demo/. A line "$ ..." is a command for sh; the lines up to the next
-one are what it must print, where "..." alone stands for any number of lines. The exit code of a
-command may be 0, or what a line "exit N" below its output says (not printed by it).
+one are what it must print, where "..." alone stands for any number of lines. The exit code must be 0,
+or N where the line "exit N" stands below the output.
 Prints what differs and a count; exits 1 when something differs or when there is no example at all.
 """
 import os

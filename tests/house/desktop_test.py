@@ -54,14 +54,6 @@ class DesktopTest(unittest.TestCase):
         self.assertEqual(metainfo.findtext("provides/mediatype"), names[0])
         self.assertEqual(desktop_entry()["MimeType"], names[0] + ";")
 
-    def test_the_magic_is_what_the_store_writes(self):
-        types = ElementTree.parse(DESKTOP / f"{ID}.mime.xml").getroot()
-        matches = [(match.get("offset"), match.get("value")) for match in types.iter(f"{MIME}match")]
-        store = (SOURCE / "src/store/migrations.hpp").read_text(encoding="utf-8")
-        written = re.search(r"kApplicationId = (0x[0-9a-f]+);", store).group(1)
-        # https://www.sqlite.org/fileformat2.html: the header string, the application id at byte 68.
-        self.assertEqual(matches, [("0", "SQLite format 3\\0"), ("68", written)])
-
     def test_the_version_is_the_projects(self):
         project = re.search(r"VERSION ([0-9.]+)", (SOURCE / "CMakeLists.txt").read_text().split(
             "project(")[1]).group(1)
@@ -95,6 +87,19 @@ class InstallTest(unittest.TestCase):
         globs = (self.prefix / "share" / "mime" / "globs2").read_text(encoding="utf-8")
         self.assertIn(":application/x-blockwright-gym:*.bwgym\n", globs)
         self.assertIn(":application/x-blockwright-bundle+json:*.bundle.json\n", globs)
+
+    def test_the_magic_of_the_type_is_in_a_gym_file(self):
+        gym = Path(self.folder.name) / "a gym.bwgym"
+        demo = SOURCE / "data" / "demo" / "saltmarsh-boathouse.bundle.json"
+        code, text = run(self.prefix / "bin" / "bwright", "import", "--gym", gym, "--bundle", demo)
+        self.assertEqual(code, 0, text)
+        head = gym.read_bytes()[:100]
+        types = ElementTree.parse(DESKTOP / f"{ID}.mime.xml").getroot()
+        matches = {int(m.get("offset")): m.get("value") for m in types.iter(f"{MIME}match")}
+        # https://www.sqlite.org/fileformat2.html: the header string, the application id at byte 68.
+        self.assertEqual(sorted(matches), [0, 68])
+        self.assertEqual(head[:16], matches[0].replace("\\0", "\0").encode())
+        self.assertEqual(int.from_bytes(head[68:72], "big"), int(matches[68], 16))
 
     def test_what_the_desktop_file_starts_is_installed(self):
         self.assertTrue((self.prefix / "bin" / desktop_entry()["Exec"].split()[0]).is_file())

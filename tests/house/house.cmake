@@ -15,3 +15,5 @@ endfunction()
 bw_script_test(house-itself house_test.py)
 bw_script_test(examples-itself examples_test.py)
 bw_script_test(desktop desktop_test.py)
+add_test(NAME examples COMMAND ${BW_PYTHON} -B ${PROJECT_SOURCE_DIR}/tools/examples.py
+                               ${PROJECT_SOURCE_DIR} ${CMAKE_BINARY_DIR}/bin)
