@@ -43,6 +43,7 @@ inline constexpr std::size_t kMostFaults = 200;
 
 // What an id may refer to besides the bundle itself: the gym it will be laid over.
 // Null: only the bundle; then a reference to a part the bundle does not have is not followed.
+// Settings that the bundle leaves out keep the value they have in that gym.
 [[nodiscard]] BundleReading readBundle(std::string_view json, const Gym* over = nullptr);
 
 // Lays the bundle's parts over the gym: by id, by month; the bundle wins. Results are not part of a

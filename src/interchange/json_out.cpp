@@ -9,7 +9,7 @@
 namespace bw::json {
 
 namespace {
-constexpr std::size_t kColumns = 100;
+constexpr std::size_t kColumns = 100, kColumnsOfScalars = 160;
 } // namespace
 
 std::string decimalText(std::int64_t grains, std::int64_t perUnit) {
@@ -35,28 +35,17 @@ Out Out::number(double value) {
     return Out(std::string(buffer, std::to_chars(buffer, buffer + sizeof buffer, value).ptr));
 }
 
-Out Out::copyOf(const Tree& tree, Node n) {
-    const Kind kind = tree.kind(n);
-    if (kind != Kind::Array && kind != Kind::Object) return Out(tree.compact(n));
-    Out out(kind);
-    for (Node child = tree.first(n); child != kNone; child = tree.next(child)) {
-        if (kind == Kind::Object)
-            out.add(tree.key(child), copyOf(tree, child));
-        else
-            out.push(copyOf(tree, child));
-    }
-    return out;
-}
-
 Out& Out::add(std::string_view key, Out value) {
     auto name = quoted(key);
     inner_ += name.size() + 2 + value.width();
+    deep_ = deep_ || !value.scalar();
     items_.emplace_back(std::move(name), std::move(value));
     return *this;
 }
 
 Out& Out::push(Out value) {
     inner_ += value.width();
+    deep_ = deep_ || !value.scalar();
     items_.emplace_back(std::string{}, std::move(value));
     return *this;
 }
@@ -77,7 +66,7 @@ void Out::addMissing(const Tree& tree, Node object) {
         std::size_t i = 0;
         while (i < known && items_[i].first != name) ++i;
         if (i == known) {
-            add(tree.key(n), copyOf(tree, n));
+            add(tree.key(n), Out(tree.compact(n)));
         } else if (items_[i].second.kind_ == Kind::Object && tree.is(n, Kind::Object)) {
             inner_ -= items_[i].second.width();
             items_[i].second.addMissing(tree, n);
@@ -87,7 +76,7 @@ void Out::addMissing(const Tree& tree, Node object) {
 }
 
 std::size_t Out::width() const {
-    if (kind_ != Kind::Array && kind_ != Kind::Object) return scalar_.size();
+    if (scalar()) return scalar_.size();
     return inner_ + 2 + (items_.empty() ? 0 : 2 * (items_.size() - 1));
 }
 
@@ -98,7 +87,7 @@ std::string Out::print() const {
 }
 
 void Out::flat(std::string& out) const {
-    if (kind_ != Kind::Array && kind_ != Kind::Object) {
+    if (scalar()) {
         out += scalar_;
         return;
     }
@@ -119,8 +108,8 @@ void Out::broken(std::string& out, std::size_t indent) const {
         if (&key != &items_.front().first) out += ",\n";
         out += margin;
         if (kind_ == Kind::Object) out += key + ": ";
-        const bool fits = margin.size() + key.size() + 3 + value.width() <= kColumns;
-        if (fits)
+        const auto most = value.deep_ ? kColumns : kColumnsOfScalars;
+        if (margin.size() + key.size() + 3 + value.width() <= most)
             value.flat(out);
         else
             value.broken(out, indent + 2);

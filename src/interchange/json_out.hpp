@@ -23,14 +23,13 @@ public:
     static Out number(double value); // the shortest that reads back the same; finite
     static Out array() { return Out(Kind::Array); }
     static Out object() { return Out(Kind::Object); }
-    static Out copyOf(const Tree& tree, Node n);
 
     // To an object that does not have the key yet.
     Out& add(std::string_view key, Out value);
     Out& push(Out value); // to an array
     // To an object: the keys of this JSON object; empty text adds none. A key that is there already
-    // keeps its value; when both values are objects, what is missing in the first is added.
-    // Throws std::logic_error when the text is no JSON object.
+    // keeps its value; when both values are objects, what is missing in the first is added. Values
+    // are written as compact JSON. Throws std::logic_error when the text is no JSON object.
     Out& addAll(std::string_view object);
 
     [[nodiscard]] bool empty() const { return items_.empty(); } // of an array or object
@@ -40,6 +39,7 @@ private:
     explicit Out(std::string scalar) : scalar_(std::move(scalar)) {}
     explicit Out(Kind kind) : kind_(kind) {}
     void addMissing(const Tree& tree, Node object);
+    [[nodiscard]] bool scalar() const { return kind_ != Kind::Array && kind_ != Kind::Object; }
     [[nodiscard]] std::size_t width() const; // in bytes, on one line
     void flat(std::string& out) const;
     void broken(std::string& out, std::size_t indent) const;
@@ -47,6 +47,7 @@ private:
     Kind kind_ = Kind::Text; // Array, Object, or any other: a scalar as it is printed
     std::string scalar_;
     std::vector<std::pair<std::string, Out>> items_; // quoted keys; empty ones in an array
+    bool deep_ = false;                              // an item is an array or object
     std::size_t inner_ = 0;                          // width of the items
 };
 

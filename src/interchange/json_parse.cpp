@@ -165,17 +165,24 @@ bool TreeBuilder::parse_error(std::size_t position, const std::string& token,
 }
 
 namespace {
+Message at(std::string_view text, std::size_t index, std::string source) {
+    const auto spot = spotOf(text, index);
+    return {std::move(source), {spot.line, spot.column}};
+}
+
 std::optional<BundleFault> unreadable(std::string_view text) {
     if (text.find_first_not_of(" \t\r\n") == text.npos)
         return BundleFault{"", {"The bundle is empty (line 1, column 1).", {}}};
-    const auto bad = firstNotUtf8(text);
-    if (!bad) return std::nullopt;
-    const auto spot = spotOf(text, *bad);
-    return BundleFault{
-        "",
-        {"A character in line %1, column %2 is not UTF-8. Save the file as UTF-8 and "
-         "try again.",
-         {spot.line, spot.column}}};
+    const auto zero = text.find('\0'); // nlohmann_json takes it for the end of the text
+    if (zero != text.npos)
+        return BundleFault{"", at(text, zero,
+                                  "There is a zero byte in line %1, column %2. The file is "
+                                  "damaged, or not saved as UTF-8.")};
+    if (const auto bad = firstNotUtf8(text))
+        return BundleFault{"", at(text, *bad,
+                                  "A character in line %1, column %2 is not UTF-8. Save the "
+                                  "file as UTF-8 and try again.")};
+    return std::nullopt;
 }
 } // namespace
 

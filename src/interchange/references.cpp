@@ -28,7 +28,7 @@ void References::haveExercise(Node id) {
 
 void References::havePace(Node id, const Pace& pace) {
     const auto it = exercises_.find(reader_.tree.text(id));
-    if (it != exercises_.end()) it->second = pace;
+    if (it != exercises_.end() && !it->second) it->second = pace; // of two, the first counts
 }
 
 void References::haveResult(Node at, const LiftResult& result) {
