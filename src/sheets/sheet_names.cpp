@@ -40,7 +40,7 @@ std::optional<SheetKind> sheetFrom(std::string_view word) {
 
 QString sheetTitle(SheetKind kind, const Block& block) {
     const QString title = QString::fromStdString(block.title).simplified();
-    const QString month = monthName(block.month);
+    const QString month = printedMonth(block.month);
     const QString name = title.isEmpty() ? month : month + QStringLiteral(": ") + title;
     return name + QStringLiteral(" (") + sheetName(kind) + QStringLiteral(")");
 }

@@ -24,7 +24,7 @@ QString sheetName(SheetKind kind) {
     return pick(words, static_cast<std::size_t>(kind));
 }
 
-QString monthName(Month month) {
+QString printedMonth(Month month) {
     static constexpr std::array words{
         QT_TRANSLATE_NOOP("bw::sheets", "January"),   QT_TRANSLATE_NOOP("bw::sheets", "February"),
         QT_TRANSLATE_NOOP("bw::sheets", "March"),     QT_TRANSLATE_NOOP("bw::sheets", "April"),
@@ -43,7 +43,7 @@ QString sectionName(SectionKind kind) {
     return pick(words, static_cast<std::size_t>(kind));
 }
 
-QString formatName(Format format) {
+QString printedFormat(Format format) {
     static constexpr std::array words{QT_TRANSLATE_NOOP("bw::sheets", "Heavy-then-long"),
                                       QT_TRANSLATE_NOOP("bw::sheets", "Opposed"),
                                       QT_TRANSLATE_NOOP("bw::sheets", "Heavy-then-fast"),

@@ -6,9 +6,9 @@
 namespace bw {
 
 [[nodiscard]] QString sheetName(SheetKind kind); // "wall sheet"
-[[nodiscard]] QString monthName(Month month);    // "September 2026"
+[[nodiscard]] QString printedMonth(Month month); // "September 2026"
 [[nodiscard]] QString sectionName(SectionKind kind);
-[[nodiscard]] QString formatName(Format format);
+[[nodiscard]] QString printedFormat(Format format);
 [[nodiscard]] QString formatSentence(Format format); // what it asks of a member
 [[nodiscard]] QString intentName(Intent intent);
 [[nodiscard]] QString roundsName(RoundsMode mode);

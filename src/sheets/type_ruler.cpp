@@ -9,9 +9,9 @@
 namespace bw {
 
 namespace {
-constexpr double kReference = 10.0; // mm, the em at which all is measured
-constexpr int kMostKept = 20'000;   // widths remembered
-constexpr int kEveningSteps = 6;    // halvings
+constexpr double kReference = 10.0;       // mm, the em at which all is measured
+constexpr std::size_t kMostKept = 20'000; // widths remembered
+constexpr int kEveningSteps = 6;          // halvings
 
 std::size_t at(Weight weight) { return static_cast<std::size_t>(weight); }
 
@@ -58,11 +58,11 @@ TypeRuler::TypeRuler(const QString& family)
 
 double TypeRuler::width(const QString& text, Type type) const {
     auto& known = widths_[at(type.weight)];
-    if (const auto found = known.constFind(text); found != known.cend()) return *found * type.em;
+    if (const auto found = known.find(text); found != known.end()) return found->second * type.em;
     if (known.size() > kMostKept) known.clear();
     const double ems =
         QFontMetricsF(fonts_[at(type.weight)]).horizontalAdvance(text) / (kReference * kUnitsPerMm);
-    known.insert(text, ems);
+    known.emplace(text, ems);
     return ems * type.em;
 }
 

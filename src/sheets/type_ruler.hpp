@@ -5,10 +5,10 @@
 #include "sheets/page.hpp"
 
 #include <QFont>
-#include <QHash>
 #include <QStringList>
 
 #include <array>
+#include <unordered_map>
 
 namespace bw {
 
@@ -39,9 +39,9 @@ private:
     [[nodiscard]] QStringList pieces(const QString& word, Type type, double width) const;
     [[nodiscard]] QStringList fill(const QStringList& words, Type type, double width) const;
 
-    std::array<QFont, 2> fonts_;                           // by Weight
-    double cap_ = 0;                                       // of an em
-    mutable std::array<QHash<QString, double>, 2> widths_; // of an em
+    std::array<QFont, 2> fonts_;                                        // by Weight
+    double cap_ = 0;                                                    // of an em
+    mutable std::array<std::unordered_map<QString, double>, 2> widths_; // of an em
 };
 
 } // namespace bw

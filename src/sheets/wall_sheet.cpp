@@ -12,6 +12,7 @@ namespace bw {
 namespace {
 constexpr int kSizeSteps = 7;         // halvings of the span of sizes
 constexpr double kHintsMayCost = 0.9; // easier and harder may make names this much smaller
+constexpr double kLeastNameEms = 6;   // width of the names
 
 class Planner {
 public:
@@ -24,12 +25,16 @@ public:
         foot_ = footBand(content, type, width, 100, 100, ruler).height;
     }
 
+    // Fewest pages first, then the largest type, with easier and harder if they cost little of it.
+    // Not sound only if some name or dose alone is longer than a page.
     WallPlan best() const {
         std::vector<WallPlan> smallest;
         for (int bits = 0; bits < 8; ++bits) {
-            WallPlan p = plan({bounds_.floor, bool(bits & 1), bool(bits & 2), bool(bits & 4)});
-            if (!narrow(p) || bits == 1) smallest.push_back(std::move(p));
+            WallPlan p =
+                plan({bounds_.floor, bool(bits & 1), bool(bits & 2), bool(bits & 4), false});
+            if (p.sound) smallest.push_back(std::move(p));
         }
+        if (smallest.empty()) smallest.push_back(plan({bounds_.floor, false, false, false, true}));
         const auto fewer = [](const WallPlan& a, const WallPlan& b) {
             return a.pages.size() < b.pages.size();
         };
@@ -58,12 +63,10 @@ private:
         if (p.columns.tempoWidth + p.columns.effortWidth > 0) p.columnHeads = 1.5 * p.type.small;
         const double body =
             paperSize(options_).height() - 2 * paperMargin(options_) - foot_ - p.columnHeads;
-        p.pages = wallFlow(p.boxes, p.type, {body - title_.height, body - running_.height});
+        const WallRoom room{body - title_.height, body - running_.height};
+        p.pages = wallFlow(p.boxes, p.type, room);
+        p.sound = p.columns.nameWidth >= kLeastNameEms * p.type.key && fitsPages(p.pages, room);
         return p;
-    }
-    // No arrangement but the plainest may squeeze the names this much.
-    [[nodiscard]] static bool narrow(const WallPlan& p) {
-        return p.columns.nameWidth < 8 * p.type.key;
     }
     // The largest type that keeps to so many pages.
     WallPlan grow(WallPlan best, std::size_t pages) const {
@@ -72,7 +75,7 @@ private:
             WallStyle style = best.style;
             style.em = (low + high) / 2;
             WallPlan p = plan(style);
-            const bool fits = p.pages.size() <= pages && !p.boxes.cramped;
+            const bool fits = p.sound && !p.boxes.cramped && p.pages.size() <= pages;
             (fits ? low : high) = style.em;
             if (fits) best = std::move(p);
         }
@@ -103,6 +106,11 @@ Layout layoutWall(const Gym& gym, const Block& block, const SheetOptions& option
     const WallContent content = wallContent(gym, block);
     const Planner planner(content, options, ruler);
     const WallPlan plan = planner.best();
+    if (!plan.sound && options.largePrint) { // a row longer than a page
+        SheetOptions usual = options;
+        usual.largePrint = false;
+        return layoutWall(gym, block, usual);
+    }
     Layout layout = emptyLayout(block, options);
     layout.keyCap = ruler.cap(plan.boxes.smallestKey);
     const int pages = static_cast<int>(plan.pages.size());

@@ -8,8 +8,8 @@
 
 namespace bw {
 
-// Needs a QGuiApplication for its fonts. Layout::keyCap says how large it came out
-// (legibility.hpp).
+// Needs a QGuiApplication for its fonts. Large print is given up when a single row would not fit on
+// a page. Layout::keyCap says how large it came out (legibility.hpp).
 [[nodiscard]] Layout layoutWall(const Gym& gym, const Block& block, const SheetOptions& options);
 
 } // namespace bw

@@ -7,16 +7,12 @@ namespace bw {
 
 namespace {
 constexpr qsizetype kUsualName = 40; // characters; longer ones may be set smaller than the rest
-constexpr double kLeastNameEms = 5;
 
 class Boxer {
 public:
     Boxer(const WallStyle& style, const WallType& type, const WallColumns& columns,
           const TypeRuler& ruler)
-        : style_(style), type_(type), columns_(columns), ruler_(ruler) {
-        out_.smallestKey = type.key;
-        out_.cramped = columns.nameWidth < kLeastNameEms * type.key && type.key > type.floor;
-    }
+        : style_(style), type_(type), columns_(columns), ruler_(ruler) {}
     WallBoxes of(const WallContent& content) {
         for (const WallSection& section : content.sections) out_.sections.push_back(box(section));
         return std::move(out_);
@@ -50,35 +46,38 @@ private:
     RowBox box(const WallRow& row) {
         RowBox b;
         fitName(b, row);
+        out_.smallestKey = out_.smallestKey > 0 ? std::min(out_.smallestKey, b.nameEm) : b.nameEm;
         b.dose = ruler_.wrap(row.dose, {type_.key, Weight::Bold}, columns_.doseWidth);
-        if (style_.stacked)
+        if (style_.stacked || style_.plain)
             b.stacked = ruler_.wrap(stackedText(row), {type_.second}, columns_.doseWidth);
         if (style_.hints) b.hints = hintLines(row);
         const double left =
-            kPitch * (type_.key + b.nameEm * static_cast<double>(b.name.size() - 1) +
-                      type_.hint * static_cast<double>(b.hints.size()));
-        const double right =
-            kPitch * (type_.key * static_cast<double>(std::max<qsizetype>(1, b.dose.size())) +
-                      type_.second * static_cast<double>(b.stacked.size()));
-        b.height = std::max(left, right) + 2 * type_.rowPad();
+            nameHeight(b) + kPitch * type_.hint * static_cast<double>(b.hints.size());
+        const double right = kPitch * (type_.key * static_cast<double>(b.dose.size()) +
+                                       type_.second * static_cast<double>(b.stacked.size()));
+        const double text = style_.plain ? left + right : std::max(left, right);
+        b.height = text + 2 * type_.rowPad();
         return b;
     }
-    // Two lines; a longer name is set smaller, down to the floor, and then takes the lines it
-    // needs.
+    [[nodiscard]] double nameHeight(const RowBox& b) const {
+        return kPitch * (type_.key + b.nameEm * static_cast<double>(b.name.size() - 1));
+    }
+    // Two lines. A name of unusual length is set smaller, and then takes the lines it needs.
     void fitName(RowBox& b, const WallRow& row) {
         b.nameEm = type_.key;
-        if (row.name.isEmpty()) {
-            b.name = {QString()};
-            return;
-        }
+        b.name = {QString()};
+        if (row.name.isEmpty()) return;
         const Weight weight = row.main ? Weight::Bold : Weight::Book;
-        b.name = ruler_.wrap(row.name, {b.nameEm, weight}, columns_.nameWidth);
-        while (b.name.size() > 2 && b.nameEm > type_.floor) {
+        const auto lines = [&] {
+            return ruler_.wrap(row.name, {b.nameEm, weight}, columns_.nameWidth);
+        };
+        b.name = lines();
+        const bool usual = row.name.size() <= kUsualName;
+        if (usual && b.name.size() > 2) out_.cramped = true;
+        while (!usual && b.name.size() > 2 && b.nameEm > type_.floor) {
             b.nameEm = std::max(type_.floor, 0.94 * b.nameEm);
-            b.name = ruler_.wrap(row.name, {b.nameEm, weight}, columns_.nameWidth);
+            b.name = lines();
         }
-        if (b.nameEm < type_.key && row.name.size() <= kUsualName) out_.cramped = true;
-        out_.smallestKey = std::min(out_.smallestKey, b.nameEm);
     }
     // Side by side when they fit.
     QStringList hintLines(const WallRow& row) const {

@@ -30,8 +30,8 @@ struct SectionBox {
 
 struct WallBoxes {
     std::vector<SectionBox> sections;
-    bool cramped = false; // a usual name needs more than two lines, or there is no width for names
-    double smallestKey = 0; // em of the smallest name or dose
+    bool cramped = false;   // a name of usual length needs more than two lines
+    double smallestKey = 0; // em of the smallest name; 0 without rows
 };
 
 [[nodiscard]] WallBoxes wallBoxes(const WallContent& content, const WallStyle& style,

@@ -94,13 +94,14 @@ WallColumns wallColumns(const WallContent& content, const SheetOptions& options,
     c.bracket = c.note - 0.3 * type.key;
     c.rowsRight = c.bracket - c.hook - 0.25 * type.key;
     FromRight columns(c.rowsRight, gap);
-    c.effortWidth = style.stacked ? 0 : widest.effort;
+    const bool stacked = style.stacked || style.plain;
+    c.effortWidth = stacked ? 0 : widest.effort;
     c.effortRight = columns.take(c.effortWidth);
-    c.tempoWidth = style.stacked ? 0 : widest.tempo;
+    c.tempoWidth = stacked ? 0 : widest.tempo;
     c.tempoRight = columns.take(c.tempoWidth);
-    c.doseWidth =
-        std::min(style.stacked ? std::max(widest.dose, widest.stacked) : widest.dose, 0.32 * width);
-    c.doseRight = columns.take(c.doseWidth);
+    const double dose = stacked ? std::max(widest.dose, widest.stacked) : widest.dose;
+    c.doseWidth = std::min(dose, style.plain ? c.rowsRight - c.name : 0.32 * width);
+    c.doseRight = style.plain ? c.rowsRight : columns.take(c.doseWidth);
     c.nameWidth = columns.edge() - c.name;
     return c;
 }

@@ -123,13 +123,13 @@ QStringList legendOf(const WallContent& content) {
 }
 
 void nameBlock(WallContent& content, const Block& block) {
-    content.month = monthName(block.month);
+    content.month = printedMonth(block.month);
     content.title = plain(block.title);
     content.running = content.title.isEmpty()
                           ? content.month
                           : content.month + QStringLiteral(" · ") + content.title;
     if (!block.format) return;
-    content.format = formatName(*block.format);
+    content.format = printedFormat(*block.format);
     content.formatSentence = formatSentence(*block.format);
 }
 } // namespace

@@ -71,6 +71,7 @@ private:
             turn();
             piece = startOf(s, g, g > 0);
         }
+        if (fresh() && pages_.size() == 1 && piece.headHeight + b.height(0, 1) > left()) turn();
         while (first < b.rows.size()) {
             std::size_t end = b.rows.size();
             while (end > first + 1 && piece.headHeight + piece.gap + b.height(first, end) > left())
@@ -122,6 +123,15 @@ private:
     double used_ = 0;
 };
 } // namespace
+
+bool fitsPages(const WallPages& pages, WallRoom room) {
+    for (std::size_t n = 0; n < pages.size(); ++n) {
+        const double bottom = (n == 0 ? room.firstPage : room.laterPages) + 0.01;
+        for (const WallPiece& p : pages[n])
+            if (p.top + p.headHeight + p.height > bottom) return false;
+    }
+    return true;
+}
 
 WallPages wallFlow(const WallBoxes& boxes, const WallType& type, WallRoom room) {
     return Flow(boxes, type, room).run();

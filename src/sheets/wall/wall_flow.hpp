@@ -19,12 +19,14 @@ struct WallPiece {
     double headHeight = 0, height = 0; // height without gap and head; may be stretched
     double top = 0;                    // of its head, down from the top of the body
 };
+// A piece never goes over its page, but for a row that alone is longer.
 using WallPages = std::vector<std::vector<WallPiece>>;
 
 struct WallRoom { // height of the body
     double firstPage = 0, laterPages = 0;
 };
 
+[[nodiscard]] bool fitsPages(const WallPages& pages, WallRoom room);
 [[nodiscard]] WallPages wallFlow(const WallBoxes& boxes, const WallType& type, WallRoom room);
 
 } // namespace bw

@@ -97,7 +97,8 @@ private:
             openLine(first);
         else
             name(row, box, first);
-        doses(box, first);
+        const auto lines = static_cast<double>(box.name.size());
+        doses(box, first + (plan_.style.plain ? kPitch * (t_.key + box.nameEm * (lines - 1)) : 0));
         const Look second{{t_.second}, Ink::Text, Rank::Second};
         if (c_.tempoWidth > 0) pen_.right(row.tempo, {c_.tempoRight, first}, c_.tempoWidth, second);
         if (c_.effortWidth > 0)

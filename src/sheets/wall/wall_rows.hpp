@@ -12,6 +12,7 @@ struct WallPlan { // everything decided, nothing drawn yet
     WallColumns columns;
     WallBoxes boxes;
     WallPages pages;
+    bool sound = false;     // nothing goes over its page, names have a width to stand in
     double columnHeads = 0; // height of the line that names tempo and effort; 0: none
 };
 

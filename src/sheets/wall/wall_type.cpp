@@ -8,13 +8,15 @@ namespace bw {
 
 namespace {
 constexpr double kWallMetres = 3.0; // from the wall to the member
+constexpr double kA3Cap = 9.0;      // mm, what the larger paper is hung up for
 constexpr double kPointMm = 25.4 / 72;
 constexpr double kFootPoints = 7.7, kSmallPoints = 9.5, kLargePoints = 12.0;
+
+double bareCap() { return thresholdHeight(kWallMetres) * kBareReading; }
 } // namespace
 
 WallBounds wallBounds(const SheetOptions& options, const TypeRuler& ruler) {
-    const double bare = thresholdHeight(kWallMetres) * kBareReading;
-    double cap = options.paper == Paper::A3 ? std::max(bare, 9.0) : bare;
+    double cap = options.paper == Paper::A3 ? kA3Cap : bareCap();
     if (options.largePrint) cap *= 1.4;
     return {ruler.emOfCap(cap), ruler.emOfCap(2.2 * cap)};
 }
@@ -26,7 +28,7 @@ WallType wallType(const SheetOptions& options, const WallStyle& style, const Typ
                (options.largePrint ? std::max(kLargePoints, usual * scale) : usual * scale);
     };
     WallType type;
-    type.floor = wallBounds(options, ruler).floor;
+    type.floor = ruler.emOfCap(bareCap());
     type.key = style.em;
     type.second = std::max(0.6 * style.em, ruler.emOfCap(thresholdHeight(kWallMetres)));
     type.small = points(kSmallPoints);

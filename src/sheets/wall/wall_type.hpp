@@ -21,10 +21,11 @@ struct WallStyle {
     bool stacked = false;     // tempo and effort below the dose, else in columns of their own
     bool marginHeads = false; // section names in the margin beside their rows, else above them
     bool hints = false;       // easier and harder below the name
+    bool plain = false; // dose on a line of its own: for names and doses that leave no other way
 };
 
 struct WallType {
-    double floor = 0;   // ems from here
+    double floor = 0;   // ems from here; the least for a name too long for two lines
     double key = 0;     // names and doses
     double second = 0;  // rounds, rest, tempo, effort, section names
     double hint = 0;    // easier and harder
