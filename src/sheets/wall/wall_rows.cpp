@@ -34,6 +34,8 @@ private:
     [[nodiscard]] double base(double y, double em) const {
         return y + 0.5 * kPitch * em + 0.5 * pen_.ruler().cap(em);
     }
+    // From the baseline of such a line to its foot.
+    [[nodiscard]] double below(double em) const { return kPitch * em - base(0, em); }
     [[nodiscard]] const GroupBox& boxOf(const WallPiece& p) const {
         return plan_.boxes.sections[static_cast<std::size_t>(p.section)]
             .groups[static_cast<std::size_t>(p.group)];
@@ -110,7 +112,7 @@ private:
             pen_.left(line, {c_.name, y}, c_.nameWidth, {type, Ink::Text, Rank::Key});
             y += kPitch * box.nameEm;
         }
-        y += -kPitch * box.nameEm + 0.2 * t_.key + kPitch * t_.hint;
+        y = base(y - kPitch * box.nameEm + below(t_.key), t_.hint);
         for (const QString& line : box.hints) {
             pen_.left(line, {c_.name, y}, c_.nameWidth, {{t_.hint}, Ink::Quiet, Rank::Small});
             y += kPitch * t_.hint;
