@@ -102,16 +102,16 @@ CheckResult check(const Gym& gym, const Block& block, std::optional<Week> week) 
 }
 
 std::vector<std::string> unknownLimits(const GymSettings& gym) {
-    std::vector<std::string> out;
-    for (const auto& [key, value] : gym.limits) {
+    const auto known = [](std::string_view key) {
         const auto dot = key.find('.');
-        const auto rule = std::find_if(ruleBook().begin(), ruleBook().end(), [&](const Rule& r) {
-            return r.id == std::string_view(key).substr(0, dot);
+        if (dot == std::string_view::npos) return false;
+        return std::any_of(ruleBook().begin(), ruleBook().end(), [&](const Rule& r) {
+            return r.id == key.substr(0, dot) && knows(r, key.substr(dot + 1));
         });
-        const bool known = dot != std::string::npos && rule != ruleBook().end() &&
-                           knows(*rule, std::string_view(key).substr(dot + 1));
-        if (!known) out.push_back(key);
-    }
+    };
+    std::vector<std::string> out;
+    for (const auto& limit : gym.limits)
+        if (!known(limit.first)) out.push_back(limit.first);
     return out;
 }
 
