@@ -56,6 +56,8 @@ BenchPage::BenchPage(Draft& draft, Actions& actions, QWidget* parent)
     setFocusProxy(sheet_);
 }
 
+BenchPage::~BenchPage() { sheet_->finishTyping(); }
+
 void BenchPage::assemble() {
     auto* strip = new SlotStrip(draft_, this);
     connect(strip, &SlotStrip::refused, this, &BenchPage::tell);

@@ -21,6 +21,7 @@ class BenchPage : public QWidget {
     Q_OBJECT
 public:
     BenchPage(Draft& draft, Actions& actions, QWidget* parent);
+    ~BenchPage() override; // what is being typed is entered
 
     [[nodiscard]] FindingsPanel& findings() { return *findings_; }
     [[nodiscard]] SheetView& sheet() { return *sheet_; }

@@ -61,7 +61,6 @@ void SheetDelegate::follow(CellEditor* editor, const QModelIndex& index) const {
                 if (!exercise)
                     (void)sheet_.tryText(at, text); // said only when the coach wants to leave
             });
-    connect(editor, &QObject::destroyed, this, [this] { sheet_.draft().endPreview(); });
 }
 
 void SheetDelegate::setEditorData(QWidget* widget, const QModelIndex& index) const {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/bench/sheet_view.hpp"
 
+#include "desk/bench/cell_editor.hpp"
 #include "desk/bench/sheet_delegate.hpp"
 #include "desk/bench/sheet_model.hpp"
 #include "desk/frame/theme.hpp"
@@ -126,10 +127,18 @@ void SheetView::keyPressEvent(QKeyEvent* event) {
     QTableView::keyPressEvent(event);
 }
 
-// Enter goes down a line, as in a spreadsheet; Tab on to the next cell, ready to type.
+// However typing ends, the draft is measured as it is stored.
 void SheetView::closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint hint) {
     QTableView::closeEditor(editor, hint);
-    setFocus();
+    draft_.endPreview();
+}
+
+void SheetView::finishTyping() {
+    for (CellEditor* editor : findChildren<CellEditor*>()) {
+        if (!editor->isVisibleTo(this)) continue; // closed already
+        commitData(editor);
+        closeEditor(editor, QAbstractItemDelegate::NoHint);
+    }
 }
 
 void SheetView::paintEvent(QPaintEvent* event) {
