@@ -213,6 +213,16 @@ TEST_CASE("lines are added, moved, opened and taken out by key") {
     CHECK(d.draft->place().group == 0);
 }
 
+TEST_CASE("typing anywhere else on a slot's line means its exercise") {
+    Desk d;
+    CHECK(d.sheet().currentIndex().column() ==
+          static_cast<int>(SheetColumn::Exercise)); // at the start
+    d.go("strength/1/1", SheetColumn::Kit);
+    d.type("pre");
+    d.press(Qt::Key_Return);
+    CHECK(d.slotNow("strength/1/1").exercise == ex("press"));
+}
+
 TEST_CASE("Tab walks over the cells that can be typed in and no others") {
     Desk d;
     d.go("warm-up/1/1", SheetColumn::Exercise);

@@ -75,13 +75,11 @@ Pen penFor(const QStyleOptionViewItem& o, const QModelIndex& i) {
     return pen;
 }
 
-// The bracket that holds a group: from its first slot down into its foot.
+// The bracket that holds the slots of a group together.
 void paintBracket(QPainter& p, const QRect& r, const QModelIndex& i) {
     const int x = r.right() - 9;
-    const bool foot = kindAt(i) == Kind::Foot;
-    const bool first = !foot && (i.row() == 0 || kindAt(i.siblingAtRow(i.row() - 1)) != Kind::Slot);
-    const bool last = !foot && kindAt(i.siblingAtRow(i.row() + 1)) == Kind::Foot;
-    if (foot) return;
+    const bool first = i.row() == 0 || kindAt(i.siblingAtRow(i.row() - 1)) != Kind::Slot;
+    const bool last = kindAt(i.siblingAtRow(i.row() + 1)) == Kind::Foot;
     p.setPen(QPen(inks().accent, 2.5, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
     const int top = first ? r.top() + 3 : r.top();
     const int bottom = last ? r.bottom() - 2 : r.bottom() + 1;
@@ -130,7 +128,7 @@ void paintSheetCell(QPainter& p, const QStyleOptionViewItem& o, const QModelInde
     if (column == SheetColumn::Findings) {
         paintLevels(p, o, i);
     } else {
-        if (column == SheetColumn::Mark) paintBracket(p, o.rect, i);
+        if (column == SheetColumn::Mark && kindAt(i) == Kind::Slot) paintBracket(p, o.rect, i);
         const Pen pen = penFor(o, i);
         const QRect r = o.rect.adjusted(column == SheetColumn::Mark ? 12 : 5, 2, -4, -3);
         p.setFont(pen.font);

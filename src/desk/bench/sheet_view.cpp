@@ -3,10 +3,10 @@
 
 #include "desk/bench/cell_editor.hpp"
 #include "desk/bench/sheet_delegate.hpp"
+#include "desk/bench/sheet_header.hpp"
 #include "desk/bench/sheet_model.hpp"
 #include "desk/frame/theme.hpp"
 
-#include <QHeaderView>
 #include <QKeyEvent>
 #include <QPainter>
 
@@ -25,9 +25,7 @@ SheetView::SheetView(Draft& draft, SheetModel& model, QWidget* parent)
     setShowGrid(false);
     setFrameShape(QFrame::NoFrame);
     verticalHeader()->hide();
-    horizontalHeader()->setHighlightSections(false);
-    horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-    horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    setHorizontalHeader(new SheetHeader(this));
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setVerticalScrollMode(ScrollPerPixel);
     setSelectionBehavior(SelectRows);
@@ -52,9 +50,9 @@ void SheetView::layOut() {
     const int line = fontMetrics().height();
     for (int row = 0; row < sheet_.rowCount(); ++row) {
         const auto kind = sheet_.rows()[static_cast<std::size_t>(row)].kind;
-        setRowHeight(row, kind == SheetRow::Kind::Section ? line * 2
-                          : kind == SheetRow::Kind::Foot  ? line * 8 / 5
-                                                          : line * 8 / 5);
+        setRowHeight(row, kind == SheetRow::Kind::Section ? line * 7 / 4
+                          : kind == SheetRow::Kind::Foot  ? line * 11 / 8
+                                                          : line * 3 / 2);
         if (kind == SheetRow::Kind::Section)
             setSpan(row, static_cast<int>(SheetColumn::Tempo), 1, 2);
         if (kind == SheetRow::Kind::Empty)
@@ -81,7 +79,8 @@ void SheetView::resizeEvent(QResizeEvent* event) {
 }
 
 void SheetView::goTo(Place place) {
-    const int row = rowOf(sheet_.rows(), place);
+    int row = rowOf(sheet_.rows(), place);
+    if (row < 0 && !currentIndex().isValid()) row = rowOf(sheet_.rows(), {0, 0, 0});
     if (row < 0) return;
     const QModelIndex now = currentIndex();
     if (now.isValid() && now.row() == row) return;
@@ -124,7 +123,18 @@ void SheetView::keyPressEvent(QKeyEvent* event) {
             edit(currentIndex());
         return;
     }
+    const bool typing = !event->text().isEmpty() && event->text().at(0).isPrint() &&
+                        !(event->modifiers() & (Qt::ControlModifier | Qt::AltModifier));
+    if (typing) takeTyping();
     QTableView::keyPressEvent(event);
+}
+
+// Typing on a slot's line where nothing can be typed means its exercise.
+void SheetView::takeTyping() {
+    const QModelIndex now = currentIndex();
+    if (!now.isValid() || (sheet_.flags(now) & Qt::ItemIsEditable)) return;
+    if (sheet_.rows()[static_cast<std::size_t>(now.row())].kind == SheetRow::Kind::Slot)
+        setCurrentIndex(now.siblingAtColumn(static_cast<int>(SheetColumn::Exercise)));
 }
 
 // However typing ends, the draft is measured as it is stored.

@@ -18,7 +18,7 @@ public:
     SheetView(Draft& draft, SheetModel& model, QWidget* parent);
 
     [[nodiscard]] SheetDelegate& delegate() { return *delegate_; }
-    void finishTyping(); // enters what is being typed, as a click elsewhere would
+    void finishTyping();    // enters what is being typed, as a click elsewhere would
     void goTo(Place place); // marks its line, in the column where the attention is
 
 protected:
@@ -32,6 +32,7 @@ protected:
 private:
     void layOut(); // spans, row heights
     void fitColumns();
+    void takeTyping();
     [[nodiscard]] QModelIndex nextEditable(int step) const;
 
     Draft& draft_;
