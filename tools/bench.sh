@@ -1,0 +1,30 @@
+#!/bin/sh
+# SPDX-License-Identifier: GPL-3.0-or-later
+# Builds the benchmarks (preset release) and runs them one after the other; docs/performance.md says
+# what each figure means. The exit code counts those that missed their mark. Not part of the gate: the
+# figures belong to a quiet machine.
+#   sh tools/bench.sh [NAME...]     such as check import sheets desk start
+set -u
+cd "$(dirname "$0")/.." || exit 2
+
+sh tools/install-packages.sh --test || exit 2
+sh tools/build.sh release -DBLOCKWRIGHT_BENCH=ON || exit 2
+bin=${BW_BUILD_ROOT:-build}/release/bin
+[ $# -gt 0 ] || set -- $(ls "$bin" | sed -n 's/^bench_//p') start
+
+home=$(mktemp -d)
+trap 'rm -rf "$home"' EXIT
+start_program() { # the second start: the demo's gym file is there by then
+    BLOCKWRIGHT_HOME=$home QT_QPA_PLATFORM=${QT_QPA_PLATFORM:-offscreen} "$bin/blockwright" --demo --bench-start
+}
+
+missed=0
+for name in "$@"; do
+    echo "== $name"
+    if [ "$name" = start ]; then
+        start_program >/dev/null && start_program
+    else
+        "$bin/bench_$name"
+    fi || missed=$((missed + 1))
+done
+exit "$missed"
