@@ -5,6 +5,7 @@
 #include "cli/interrupt.hpp"
 #include "cli/terminal.hpp"
 #include "cli/whole_file.hpp"
+#include "interchange/read_bundle.hpp"
 
 #include <fmt/core.h>
 
@@ -79,7 +80,7 @@ LaidBundles layInOrder(const std::vector<Source>& sources, Gym ground, bool grou
 // Only a look: faults are told by the reading that counts.
 bool anyHasShelf(const std::vector<Source>& sources) {
     for (const auto& source : sources) {
-        const auto reading = readBundle(source.json);
+        const auto reading = readBundleFollowing(source.json, nullptr, Follow::No);
         if (!reading.bundle || reading.bundle->hasShelf) return true;
     }
     return false;

@@ -31,6 +31,9 @@ void startFonts() {
     static char name[] = "bwright";
     static char* argv[] = {name, nullptr};
     if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
+    qInstallMessageHandler([](QtMsgType type, const QMessageLogContext&, const QString& text) {
+        if (type == QtCriticalMsg || type == QtFatalMsg) complain(text.toStdString());
+    });
     static const QGuiApplication app(argc, argv);
 }
 
