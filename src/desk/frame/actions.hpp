@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The one registry of everything that can be done by menu, button or key. The shortcut sheet is made
-// from it, so a key that is not here does not exist.
+// The one registry of everything that can be done by menu, button or key. The shortcut sheet is
+// made from it, so a key that is not here does not exist.
 #pragma once
 #include <QAction>
 #include <QKeySequence>
@@ -23,8 +23,8 @@ public:
         QString group; // a heading of the shortcut sheet: "Bench", "Month", "Everywhere"
         QAction* action;
     };
-    // The action belongs to the registry; `scope` is the widget within which its keys work (with its
-    // children); null: the whole window.
+    // The action belongs to the registry; `scope` is the widget within which its keys work (with
+    // its children); null: the whole window.
     QAction* add(const QString& group, const QString& id, const QString& text,
                  const QList<QKeySequence>& keys, QWidget* scope, std::function<void()> run);
     [[nodiscard]] QAction* find(const QString& id) const; // null when there is none

@@ -25,17 +25,17 @@ std::optional<QString> named(const QString& file) {
 }
 
 Prompts real() {
-    return {[](QWidget* parent, const QString& title, const QString& text) {
-                QMessageBox(QMessageBox::Information, title, text, QMessageBox::Ok, parent).exec();
-            },
-            chooseByBox,
-            [](QWidget* parent, const QString& title, const QString& filter) {
-                return named(QFileDialog::getOpenFileName(parent, title, {}, filter));
-            },
-            [](QWidget* parent, const QString& title, const QString& suggested,
-               const QString& filter) {
-                return named(QFileDialog::getSaveFileName(parent, title, suggested, filter));
-            }};
+    return {
+        [](QWidget* parent, const QString& title, const QString& text) {
+            QMessageBox(QMessageBox::Information, title, text, QMessageBox::Ok, parent).exec();
+        },
+        chooseByBox,
+        [](QWidget* parent, const QString& title, const QString& filter) {
+            return named(QFileDialog::getOpenFileName(parent, title, {}, filter));
+        },
+        [](QWidget* parent, const QString& title, const QString& suggested, const QString& filter) {
+            return named(QFileDialog::getSaveFileName(parent, title, suggested, filter));
+        }};
 }
 } // namespace
 

@@ -42,23 +42,45 @@ QPalette paletteOf(const Inks& k) {
 
 const Inks& inksOf(bool dark) {
     static const Inks light{
-        .desk = 0xF0EDE4, .paper = 0xFDFCF8, .ink = 0x1F2A30, .quiet = 0x56646B, .line = 0xCFC9BB,
-        .accent = 0x0F6B6B, .onAccent = 0xFFFFFF, .wash = 0xE3EEEC, .column = 0x22333B,
-        .onColumn = 0xDDE5E4, .columnNow = 0x0F6B6B, .wall = 0xA3231C,
+        .desk = 0xF0EDE4,
+        .paper = 0xFDFCF8,
+        .ink = 0x1F2A30,
+        .quiet = 0x56646B,
+        .line = 0xCFC9BB,
+        .accent = 0x0F6B6B,
+        .onAccent = 0xFFFFFF,
+        .wash = 0xE3EEEC,
+        .column = 0x22333B,
+        .onColumn = 0xDDE5E4,
+        .columnNow = 0x0F6B6B,
+        .wall = 0xA3231C,
         .level = {QColor(0xA3231C), QColor(0x8A5200), QColor(0x2F5F92)},
-        .section = {QColor(kReddishPurple), QColor(kOrange), QColor(kBluishGreen), QColor(kSkyBlue)},
+        .section = {QColor(kReddishPurple), QColor(kOrange), QColor(kBluishGreen),
+                    QColor(kSkyBlue)},
         .onSection = {QColor(0x1F1016), QColor(0x1F1600), QColor(0x00140E), QColor(0x06202E)}};
     static const Inks dark_{
-        .desk = 0x151B1E, .paper = 0x1E2629, .ink = 0xECE8DD, .quiet = 0xA9B3B3, .line = 0x415055,
-        .accent = 0x5CC0B7, .onAccent = 0x06201E, .wash = 0x25383A, .column = 0x0E1416,
-        .onColumn = 0xC9D3D2, .columnNow = 0x1F5553, .wall = 0xF08A80,
+        .desk = 0x151B1E,
+        .paper = 0x1E2629,
+        .ink = 0xECE8DD,
+        .quiet = 0xA9B3B3,
+        .line = 0x415055,
+        .accent = 0x5CC0B7,
+        .onAccent = 0x06201E,
+        .wash = 0x25383A,
+        .column = 0x0E1416,
+        .onColumn = 0xC9D3D2,
+        .columnNow = 0x1F5553,
+        .wall = 0xF08A80,
         .level = {QColor(0xF08A80), QColor(0xE9B04A), QColor(0x8DBBEA)},
-        .section = {QColor(kReddishPurple), QColor(kOrange), QColor(kBluishGreen), QColor(kSkyBlue)},
+        .section = {QColor(kReddishPurple), QColor(kOrange), QColor(kBluishGreen),
+                    QColor(kSkyBlue)},
         .onSection = {QColor(0x1F1016), QColor(0x1F1600), QColor(0x00140E), QColor(0x06202E)}};
     return dark ? dark_ : light;
 }
 
-const Inks& inks() { return inksOf(QApplication::palette().color(QPalette::Window).lightness() < 128); }
+const Inks& inks() {
+    return inksOf(QApplication::palette().color(QPalette::Window).lightness() < 128);
+}
 
 void applyTheme(QApplication& app, Theme theme) {
     static const bool once = [] {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Paper and ink: the colours of every screen, in a light and a dark set. Data colours are those of the
-// colour-blind-safe palette of Okabe and Ito (Color Universal Design, 2008); no meaning hangs on colour
-// alone. Text on its ground keeps 4.5:1 or more (WCAG 2.1, 1.4.3); a test computes it.
+// Paper and ink: the colours of every screen, in a light and a dark set. Data colours are those of
+// the colour-blind-safe palette of Okabe and Ito (Color Universal Design, 2008); no meaning hangs
+// on colour alone. Text on its ground keeps 4.5:1 or more (WCAG 2.1, 1.4.3); a test computes it.
 #pragma once
 #include "blockwright/model/vocabulary.hpp"
 #include "blockwright/rules/finding.hpp"
@@ -16,19 +16,19 @@ class QApplication;
 namespace bw {
 
 struct Inks {
-    QColor desk;      // behind the sheets of paper
-    QColor paper;     // a sheet
-    QColor ink;       // text on paper or desk
-    QColor quiet;     // lesser text on paper or desk
-    QColor line;      // hairlines
-    QColor accent;    // the one accent, on paper
-    QColor onAccent;  // text on the accent
-    QColor wash;      // selected rows
-    QColor column;    // the column of places
-    QColor onColumn;  // text on it
-    QColor columnNow; // the chosen place
-    QColor wall;      // the class end
-    std::array<QColor, 3> level;              // by Level, as text on paper
+    QColor desk;                                                // behind the sheets of paper
+    QColor paper;                                               // a sheet
+    QColor ink;                                                 // text on paper or desk
+    QColor quiet;                                               // lesser text on paper or desk
+    QColor line;                                                // hairlines
+    QColor accent;                                              // the one accent, on paper
+    QColor onAccent;                                            // text on the accent
+    QColor wash;                                                // selected rows
+    QColor column;                                              // the column of places
+    QColor onColumn;                                            // text on it
+    QColor columnNow;                                           // the chosen place
+    QColor wall;                                                // the class end
+    std::array<QColor, 3> level;                                // by Level, as text on paper
     std::array<QColor, kCount<SectionKind>> section, onSection; // by SectionKind
 };
 

@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/frame/frame_style.hpp"
+
+#include <QColor>
+#include <QEvent>
+#include <QWidget>
+
+namespace bw {
+
+namespace {
+// @name stands for a colour.
+constexpr const char* kStyle = R"(
+QToolButton, QPushButton {
+    color: @ink; background: @paper; border: 1px solid @line; border-radius: 3px; padding: 4px 10px;
+}
+QToolButton:hover, QPushButton:hover { border-color: @quiet; }
+QToolButton:checked { color: @onAccent; background: @accent; border-color: @accent; }
+QToolButton:disabled, QPushButton:disabled { color: @quiet; background: transparent; }
+QToolButton:focus, QPushButton:focus { border: 2px solid @accent; padding: 3px 9px; }
+QToolButton:checked:focus { border-color: @ink; }
+QToolButton::menu-indicator {
+    image: url(:/icons/down.svg); width: 10px; subcontrol-position: right center; right: 6px;
+}
+QToolButton[popupMode="2"] { padding-right: 22px; }
+QToolButton[popupMode="2"]:focus { padding-right: 21px; }
+QToolButton[bare="true"] { background: transparent; border-color: transparent; }
+QToolButton[bare="true"]:hover { border-color: @line; }
+QToolButton[bare="true"]:focus { border-color: @accent; }
+QLineEdit, QSpinBox, QComboBox {
+    color: @ink; background: transparent; border: 1px solid transparent;
+    border-bottom: 1px dotted @line; padding: 3px 4px; selection-background-color: @accent;
+    selection-color: @onAccent;
+}
+QLineEdit:hover, QSpinBox:hover, QComboBox:hover { border-bottom: 1px solid @quiet; }
+QLineEdit:focus, QSpinBox:focus, QComboBox:focus { border: 2px solid @accent; padding: 2px 3px; }
+QLineEdit:disabled, QSpinBox:disabled, QComboBox:disabled { color: @quiet; }
+QComboBox::drop-down { border: none; width: 16px; }
+QComboBox::down-arrow { image: url(:/icons/down.svg); width: 10px; }
+QSpinBox::up-button, QSpinBox::down-button { width: 0; }
+QComboBox QAbstractItemView {
+    color: @ink; background: @paper; border: 1px solid @line;
+    selection-background-color: @accent; selection-color: @onAccent;
+}
+QFrame#notice { background: @wash; border: 1px solid @accent; border-radius: 3px; }
+QFrame#card { background: @paper; border: 1px solid @line; border-radius: 3px; }
+QLabel { color: @ink; background: transparent; }
+QLabel[quiet="true"], QWidget#status QLabel { color: @quiet; }
+)";
+
+class Dresser : public QObject {
+public:
+    explicit Dresser(QWidget* part) : QObject(part), part_(part) { dress(); }
+    bool eventFilter(QObject*, QEvent* event) override {
+        // A widget with a style of its own hears of the application's colours only.
+        if (event->type() == QEvent::PaletteChange ||
+            event->type() == QEvent::ApplicationPaletteChange)
+            dress();
+        return false;
+    }
+
+private:
+    void dress() {
+        const QString style = frameStyle(inks());
+        if (style != part_->styleSheet()) part_->setStyleSheet(style);
+    }
+    QWidget* part_;
+};
+} // namespace
+
+void dressAsFrame(QWidget* part) { part->installEventFilter(new Dresser(part)); }
+
+QString frameStyle(const Inks& k) {
+    QString style = QString::fromLatin1(kStyle);
+    const std::pair<const char*, QColor> colors[] = {
+        {"@onAccent", k.onAccent}, {"@accent", k.accent}, {"@paper", k.paper}, {"@quiet", k.quiet},
+        {"@wash", k.wash},         {"@line", k.line},     {"@ink", k.ink}};
+    for (const auto& [name, color] : colors) style.replace(QLatin1String(name), color.name());
+    return style;
+}
+
+} // namespace bw

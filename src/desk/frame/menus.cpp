@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/frame/menus.hpp"
+
+#include "desk/frame/actions.hpp"
+#include "desk/frame/remembered.hpp"
+
+#include <QActionGroup>
+#include <QCoreApplication>
+#include <QFileInfo>
+#include <QMenu>
+#include <QMenuBar>
+
+namespace bw {
+
+namespace {
+QString tr(const char* text) { return QCoreApplication::translate("menus", text); }
+
+// "-" is a line between; what the registry does not have is left out.
+void add(QMenu& menu, const Actions& actions, const QList<const char*>& ids) {
+    for (const char* id : ids) {
+        if (QLatin1String(id) == QLatin1String("-"))
+            menu.addSeparator();
+        else if (QAction* action = actions.find(QLatin1String(id)))
+            menu.addAction(action);
+    }
+}
+
+void addGroup(QMenu& menu, const Actions& actions, const QString& group) {
+    for (const auto& entry : actions.all())
+        if (entry.group == group) menu.addAction(entry.action);
+}
+
+void addRecent(QMenu& menu, const std::function<void(const QString&)>& open) {
+    const QStringList files = Remembered::recent();
+    QMenu* recent = menu.addMenu(tr("Open &recent"));
+    recent->setEnabled(!files.isEmpty());
+    for (const QString& file : files) {
+        QAction* action =
+            recent->addAction(QString(file).replace(QLatin1Char('&'), QLatin1String("&&")));
+        QObject::connect(action, &QAction::triggered, recent, [open, file] { open(file); });
+    }
+}
+
+void addGymMenu(QMenuBar& bar, const Actions& actions, bool gym,
+                const std::function<void(const QString&)>& openRecent) {
+    QMenu* menu = bar.addMenu(tr("&Gym"));
+    add(*menu, actions, {"new-gym", "open-gym"});
+    addRecent(*menu, openRecent);
+    if (gym) add(*menu, actions, {"-", "bring-in", "write-bundle", "-", "print", "save-pdf"});
+    add(*menu, actions, {"-", "quit"});
+}
+} // namespace
+
+void buildMenus(QMenuBar& bar, const Actions& actions, bool gym,
+                const std::function<void(const QString&)>& openRecent) {
+    bar.clear();
+    addGymMenu(bar, actions, gym, openRecent);
+    if (gym) {
+        QMenu* edit = bar.addMenu(tr("&Edit"));
+        add(*edit, actions, {"undo", "redo", "-"});
+        addGroup(*edit, actions, QCoreApplication::translate("bw::BenchPage", "Bench"));
+        add(*bar.addMenu(tr("&Month")), actions,
+            {"start-next", "start-empty", "copy-last", "-", "previous-month", "next-month", "-",
+             "remove-month"});
+    }
+    QMenu* view = bar.addMenu(tr("&View"));
+    if (gym) {
+        addGroup(*view, actions, QCoreApplication::translate("bw::Workspace", "Places"));
+        add(*view, actions,
+            {"-", "week-1", "week-2", "week-3", "week-4", "week-5", "week-6", "-", "next-finding",
+             "previous-finding", "-"});
+    }
+    add(*view, actions, {"theme-system", "theme-light", "theme-dark"});
+    add(*bar.addMenu(tr("&Help")), actions, {"keys", "cautions", "-", "about"});
+}
+
+QString themeActionId(Theme theme) {
+    switch (theme) {
+    case Theme::System: return QStringLiteral("theme-system");
+    case Theme::Light: return QStringLiteral("theme-light");
+    case Theme::Dark: return QStringLiteral("theme-dark");
+    }
+    return {};
+}
+
+void addThemeActions(Actions& actions, Theme now, const std::function<void(Theme)>& set) {
+    auto* group = new QActionGroup(&actions);
+    const std::pair<Theme, QString> themes[] = {{Theme::System, tr("Colours of the &system")},
+                                                {Theme::Light, tr("&Light")},
+                                                {Theme::Dark, tr("&Dark")}};
+    for (const auto& [theme, text] : themes) {
+        QAction* action = actions.add(tr("View"), themeActionId(theme), text, {}, nullptr,
+                                      [set, theme = theme] { set(theme); });
+        action->setCheckable(true);
+        action->setChecked(theme == now);
+        group->addAction(action);
+    }
+}
+
+} // namespace bw
