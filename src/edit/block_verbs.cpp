@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "edit/block_verbs.hpp"
 
+#include "blockwright/model/fitting.hpp"
 #include "blockwright/model/place.hpp"
 #include "blockwright/model/shorthand.hpp"
 
@@ -17,10 +18,6 @@ Did setField(OpenGym& gym, Spot at, Message what, T* (*find)(Block&, Place), V T
 Slot* slotOf(Block& b, Place p) { return slotAt(b, p); }
 Group* groupOf(Block& b, Place p) { return groupAt(b, p); }
 Section* sectionOf(Block& b, Place p) { return sectionAt(b, p); }
-
-bool timed(const Slot& slot, const Exercise& e, const Dose& dose) {
-    return e.pace.times(dose.measure()) || (dose.measure() == Measure::Reps && slot.tempo);
-}
 
 std::string nameAt(const OpenGym& gym, Spot at) {
     const auto block = gym.gym().block(at.month);
@@ -50,8 +47,7 @@ Did setExercise(OpenGym& gym, Spot at, const ExerciseId& exercise) {
         slot->exercise = exercise;
         slot->role.reset();
         slot->patterns.clear();
-        if (!slot->dose || !timed(*slot, *e, *slot->dose))
-            slot->dose = usualDose(*e, sectionAt(b, at.place)->kind);
+        slot->dose = fittingDose(*slot, *e, sectionAt(b, at.place)->kind);
     });
 }
 
@@ -69,7 +65,7 @@ Did setDose(OpenGym& gym, Spot at, const Dose& dose) {
     const Slot* slot = block ? slotAt(*block, at.place) : nullptr;
     if (!slot) return false;
     const Exercise* e = slot->exercise ? gym.gym().shelf.find(*slot->exercise) : nullptr;
-    if (e && !timed(*slot, *e, dose))
+    if (e && !canTime(*slot, *e, dose))
         return Message{
             "%1 has no pace in %2. Dose it in %3, or give it a pace on the Shelf.",
             {e->name, std::string(wordOf(dose.measure())), std::string(wordOf(e->pace.usual()))}};

@@ -51,8 +51,6 @@ using Did = Result<bool>;
 // Does what a finding's remedy says.
 [[nodiscard]] Did applyRemedy(OpenGym& gym, Month month, const Remedy& remedy, Place place);
 
-// The dose a coach would first write for an exercise in a kind of section.
-[[nodiscard]] Dose usualDose(const Exercise& exercise, SectionKind kind);
 // The slot, group or section a coach would expect when adding one.
 [[nodiscard]] Group usualGroup(SectionKind kind);
 [[nodiscard]] Section usualSection(SectionKind kind);

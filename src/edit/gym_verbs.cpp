@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "edit/gym_verbs.hpp"
 
+#include "blockwright/model/fitting.hpp"
 #include "blockwright/model/place.hpp"
 
 namespace bw {
@@ -60,28 +61,10 @@ Result<Exercise> newExercise(const Gym& gym, std::string_view name, Pattern patt
     auto id = ExerciseId::parse(base);
     for (int n = 2; gym.shelf.find(*id); ++n)
         id = ExerciseId::parse(base + "-" + std::to_string(n));
-    Exercise e{.id = *id,
-               .name = std::string(name),
-               .patterns = Shares<Pattern>::of({{pattern, Share::whole()}}).value(),
-               .planes = {},
-               .muscles = {},
-               .sides = Sides::Both,
-               .roles = {},
-               .demands = {},
-               .skill = 1,
-               .pace = Pace::of(Measure::Reps, {Rate::of(3.0).value(), {}, {}}).value(),
-               .setup = Millis{10'000},
-               .needs = {},
-               .load = LoadId::parse("bodyweight").value(),
-               .easier = {},
-               .harder = {},
-               .swaps = {},
-               .noEasier = {},
-               .noHarder = {},
-               .cues = {},
-               .cautions = {},
-               .retired = false,
-               .extras = {}};
+    Exercise e = blankExercise(*id, std::string(name),
+                               Pace::of(Measure::Reps, {Rate::of(3.0).value(), {}, {}}).value());
+    e.patterns = Shares<Pattern>::of({{pattern, Share::whole()}}).value();
+    e.setup = Millis{10'000};
     return e;
 }
 
@@ -91,8 +74,7 @@ Did addAndSetExercise(OpenGym& gym, Spot at, Exercise exercise) {
     auto block = std::make_shared<Block>(*old);
     Slot* slot = slotAt(*block, at.place);
     slot->exercise = exercise.id;
-    if (!slot->dose || !exercise.pace.times(slot->dose->measure()))
-        slot->dose = usualDose(exercise, sectionAt(*block, at.place)->kind);
+    slot->dose = fittingDose(*slot, exercise, sectionAt(*block, at.place)->kind);
     Message what{"new exercise %1", {exercise.name}};
     auto entry = std::make_shared<const Exercise>(std::move(exercise));
     return gym.change({std::move(what), {PutExercise{entry}, PutBlock{block}}, at, at});

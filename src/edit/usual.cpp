@@ -11,36 +11,22 @@ Range<Millis> rest(int lo, int hi) {
 Range<Millis> minutes(int lo, int hi) { return rest(lo * 60, hi * 60); }
 
 struct Usual {
-    int repsLo, repsHi, secondsDose;
     Range<int> rounds;
     Range<Millis> rest, budget;
     std::string_view role;
 };
 Usual usual(SectionKind kind) {
     switch (kind) {
-    case SectionKind::WarmUp: return {8, 10, 30, Range(2), rest(0, 30), minutes(8, 12), "warm-up"};
-    case SectionKind::Power: return {5, 5, 10, Range(2), rest(60, 120), minutes(6, 10), "power"};
+    case SectionKind::WarmUp: return {Range(2), rest(0, 30), minutes(8, 12), "warm-up"};
+    case SectionKind::Power: return {Range(2), rest(60, 120), minutes(6, 10), "power"};
     case SectionKind::Strength:
-        return {8, 10, 30, Range<int>::between(2, 3), rest(60, 120), minutes(22, 30), ""};
+        return {Range<int>::between(2, 3), rest(60, 120), minutes(22, 30), ""};
     case SectionKind::Finisher:
-        return {10, 12, 30, Range<int>::between(2, 3), rest(60, 90), minutes(6, 10), "finisher"};
+        return {Range<int>::between(2, 3), rest(60, 90), minutes(6, 10), "finisher"};
     }
-    return {8, 10, 30, Range(2), rest(60, 120), minutes(10, 20), ""};
+    return {Range(2), rest(60, 120), minutes(10, 20), ""};
 }
 } // namespace
-
-Dose usualDose(const Exercise& e, SectionKind kind) {
-    const Usual u = usual(kind);
-    const Measure m = e.pace.usual();
-    const auto of = [&](std::int64_t lo, std::int64_t hi) { return Dose::of(m, lo, hi).value(); };
-    switch (m) {
-    case Measure::Reps: return of(u.repsLo, u.repsHi);
-    case Measure::Seconds: return of(u.secondsDose * 1000, u.secondsDose * 1000);
-    case Measure::Metres: return of(20'000, 20'000);
-    case Measure::Kcal: return of(8'000, 8'000);
-    }
-    return of(1, 1);
-}
 
 Group usualGroup(SectionKind kind) {
     const Usual u = usual(kind);

@@ -160,28 +160,8 @@ std::optional<Exercise> readExercise(Reading& r, Node n) {
     const auto pace = readPace(r, f);
     auto load = readLoad(r, f.take("load"));
     if (id && pace) r.refs.havePace(idAt, *pace);
-    Exercise e{.id = orElse(id, anyId()),
-               .name = {},
-               .patterns = {},
-               .planes = {},
-               .muscles = {},
-               .sides = Sides::Both,
-               .roles = {},
-               .demands = {},
-               .skill = 1,
-               .pace = orElse(pace, anyPace()),
-               .setup = {},
-               .needs = {},
-               .load = orElse(load, LoadId::parse("bodyweight").value()),
-               .easier = {},
-               .harder = {},
-               .swaps = {},
-               .noEasier = {},
-               .noHarder = {},
-               .cues = {},
-               .cautions = {},
-               .retired = false,
-               .extras = {}};
+    Exercise e = blankExercise(orElse(id, anyId()), {}, orElse(pace, anyPace()));
+    if (load) e.load = *load;
     readTheRest(r, f, e);
     e.extras = f.rest();
     if (!id || !name || !patterns || !pace || !load) return std::nullopt;

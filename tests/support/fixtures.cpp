@@ -34,28 +34,13 @@ void writeText(const std::filesystem::path& file, std::string_view text) {
 }
 
 Exercise exercise(std::string_view id, Pattern pattern, double secondsPerRep, int setupSeconds) {
-    return Exercise{.id = ex(id),
-                    .name = std::string(id),
-                    .patterns = Shares<Pattern>::of({{pattern, Share::whole()}}).value(),
-                    .planes = Shares<Plane>::of({{Plane::Sagittal, Share::whole()}}).value(),
-                    .muscles = {},
-                    .sides = Sides::Both,
-                    .roles = {},
-                    .demands = {},
-                    .skill = 1,
-                    .pace = Pace::of(Measure::Reps, {Rate::of(secondsPerRep).value(), {}, {}}).value(),
-                    .setup = Millis{setupSeconds * 1000},
-                    .needs = {},
-                    .load = LoadId::parse("bodyweight").value(),
-                    .easier = {},
-                    .harder = {},
-                    .swaps = {},
-                    .noEasier = {},
-                    .noHarder = {},
-                    .cues = {},
-                    .cautions = {},
-                    .retired = false,
-                    .extras = {}};
+    Exercise e =
+        blankExercise(ex(id), std::string(id),
+                      Pace::of(Measure::Reps, {Rate::of(secondsPerRep).value(), {}, {}}).value());
+    e.patterns = Shares<Pattern>::of({{pattern, Share::whole()}}).value();
+    e.planes = Shares<Plane>::of({{Plane::Sagittal, Share::whole()}}).value();
+    e.setup = Millis{setupSeconds * 1000};
+    return e;
 }
 
 Slot slot(std::string_view exerciseId, Dose dose) {
@@ -78,8 +63,13 @@ Section section(SectionKind kind, std::vector<Group> groups) {
     return s;
 }
 Block block(std::string_view monthText, std::vector<Section> sections) {
-    Block b{.month = month(monthText), .title = {}, .format = {}, .visitsPerWeek = 3,
-            .sections = std::move(sections), .stair = defaultStair(), .extras = {}};
+    Block b{.month = month(monthText),
+            .title = {},
+            .format = {},
+            .visitsPerWeek = 3,
+            .sections = std::move(sections),
+            .stair = defaultStair(),
+            .extras = {}};
     return b;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The month as drafted: sections in the order they run, each with groups (pair, superset, tri-set,
-// circuit), each with slots; and the stair of its weeks. Plain values: a copy is a draft of its own.
+// circuit), each with slots; and the stair of its weeks. Plain values: a copy is a draft of its
+// own.
 #pragma once
 #include "blockwright/model/calendar.hpp"
 #include "blockwright/model/dose.hpp"
@@ -34,16 +35,20 @@ struct Slot {
 };
 
 struct Group {
-    Range<int> rounds{1};     // 1 to 20
+    Range<int> rounds{1};          // 1 to 20
     Range<Millis> rest{Millis{0}}; // after a round; 0 to 30 min
-    std::vector<Slot> slots;  // up to 40
+    std::vector<Slot> slots;       // up to 40
     Extras extras;
     bool operator==(const Group&) const = default;
 };
 
 // How members start in a section: all at its first group, spread evenly, or by head count.
-struct StartTogether { bool operator==(const StartTogether&) const = default; };
-struct StartSpread { bool operator==(const StartSpread&) const = default; };
+struct StartTogether {
+    bool operator==(const StartTogether&) const = default;
+};
+struct StartSpread {
+    bool operator==(const StartSpread&) const = default;
+};
 struct StartCounts {
     std::vector<int> heads; // one a group, each 0 to 400
     bool operator==(const StartCounts&) const = default;
@@ -74,10 +79,10 @@ struct StairStep {
 
 struct Block {
     Month month;
-    std::string title;            // up to 200 characters
-    std::optional<Format> format; // of the strength sections
-    int visitsPerWeek = 3;        // 1 to 14
-    std::vector<Section> sections; // up to 20
+    std::string title;                             // up to 200 characters
+    std::optional<Format> format;                  // of the strength sections
+    int visitsPerWeek = 3;                         // 1 to 14
+    std::vector<Section> sections;                 // up to 20
     std::vector<StairStep> stair = defaultStair(); // 1 to Week::kMost steps
     Extras extras;
 

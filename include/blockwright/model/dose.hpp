@@ -11,12 +11,15 @@ namespace bw {
 
 class Dose {
 public:
-    // lo and hi in the unit of smallestPerUnit(); above 0. Bounds: 1 000 reps, 2 h, 20 km, 5 000 kcal.
+    // lo and hi in the unit of smallestPerUnit(); above 0. Bounds: 1 000 reps, 2 h, 20 km, 5 000
+    // kcal.
     static Result<Dose> of(Measure measure, std::int64_t lo, std::int64_t hi);
     static Result<Dose> reps(std::int64_t lo, std::int64_t hi) { return of(Measure::Reps, lo, hi); }
 
     // 1 for reps (whole repetitions only), else 1 000.
-    static constexpr std::int64_t smallestPerUnit(Measure m) { return m == Measure::Reps ? 1 : 1000; }
+    static constexpr std::int64_t smallestPerUnit(Measure m) {
+        return m == Measure::Reps ? 1 : 1000;
+    }
     static std::int64_t most(Measure m);
 
     [[nodiscard]] Measure measure() const { return measure_; }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Effort as repetitions in reserve (RIR): how many more the lifter could have done. 0 to 10, in tenths.
-// RPE on the scale built on it is 10 - RIR (Zourdos et al., J Strength Cond Res 2016;30(1):267-275).
+// Effort as repetitions in reserve (RIR): how many more the lifter could have done. 0 to 10, in
+// tenths. RPE on the scale built on it is 10 - RIR (Zourdos et al., J Strength Cond Res
+// 2016;30(1):267-275).
 #pragma once
 #include "blockwright/model/result.hpp"
 

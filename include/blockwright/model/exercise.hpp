@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// One entry of the Shelf: what an exercise trains, what it asks of a body and of the gym, how long it
-// takes, and its neighbours (easier, harder, swaps).
+// One entry of the Shelf: what an exercise trains, what it asks of a body and of the gym, how long
+// it takes, and its neighbours (easier, harder, swaps).
 #pragma once
 #include "blockwright/model/kit.hpp"
 #include "blockwright/model/pace.hpp"
@@ -48,5 +48,8 @@ struct Exercise {
     [[nodiscard]] bool hasRole(std::string_view role) const;
     bool operator==(const Exercise&) const = default;
 };
+
+// An exercise of which no more is said: both sides, skill 1, bodyweight, no kit, no patterns yet.
+[[nodiscard]] Exercise blankExercise(ExerciseId id, std::string name, Pace pace);
 
 } // namespace bw

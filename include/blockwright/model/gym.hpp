@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A gym and its months. Everything but the results of members, which may be millions and stay in the
-// gym file. Entries are shared and never change in place, so a copy is a cheap snapshot.
+// A gym and its months. Everything but the results of members, which may be millions and stay in
+// the gym file. Entries are shared and never change in place, so a copy is a cheap snapshot.
 #pragma once
 #include "blockwright/model/block.hpp"
 #include "blockwright/model/kit.hpp"
@@ -34,8 +34,8 @@ struct GymSettings {
     std::string name; // up to 200 characters
     MassUnit massUnit = MassUnit::Kg;
     Paper paper = Paper::A4;
-    int classMinutes = 60; // 5 to 300
-    int places = 12;       // 1 to 400
+    int classMinutes = 60;                     // 5 to 300
+    int places = 12;                           // 1 to 400
     Millis opening{180'000}, closing{120'000}; // 0 to 60 min
     SectionWeights weights;
     std::map<std::string, LimitValue> limits; // rule.limit -> value; see the rule book
@@ -57,7 +57,7 @@ struct Gym {
     [[nodiscard]] BlockPtr block(Month m) const; // null when there is none
     [[nodiscard]] BlockPtr latest() const;       // null when there is none at all
     void put(Block block);
-    void put(KitItem item);  // adds, or takes the place of the one with the same id
+    void put(KitItem item); // adds, or takes the place of the one with the same id
     void put(Member member);
 };
 

@@ -34,9 +34,10 @@ private:
 using ExerciseId = Id<struct ExerciseTag>;
 using KitId = Id<struct KitTag>;
 using MemberId = Id<struct MemberTag>;
-using MuscleId = Id<struct MuscleTag>; // an open word list: see vocabulary.hpp for the words we ship
-using RoleId = Id<struct RoleTag>;     // likewise
-using LoadId = Id<struct LoadTag>;     // likewise
+using MuscleId =
+    Id<struct MuscleTag>;          // an open word list: see vocabulary.hpp for the words we ship
+using RoleId = Id<struct RoleTag>; // likewise
+using LoadId = Id<struct LoadTag>; // likewise
 
 } // namespace bw
 

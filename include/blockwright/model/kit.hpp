@@ -19,9 +19,9 @@ struct KitItem {
     std::string name; // 1 to 200 characters
     int units = 0;    // 0 to 1 000
     Claim claim = Claim::Group;
-    std::map<Mass, int> loads;   // how many of each load (bells, balls); empty: not told
-    std::optional<Mass> bar;     // the empty bar or sled
-    std::map<Mass, int> plates;  // how many single plates of each mass
+    std::map<Mass, int> loads;  // how many of each load (bells, balls); empty: not told
+    std::optional<Mass> bar;    // the empty bar or sled
+    std::map<Mass, int> plates; // how many single plates of each mass
     Extras extras;
     bool operator==(const KitItem&) const = default;
 };

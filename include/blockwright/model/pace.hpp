@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// How an exercise is usually measured, and how fast it goes at pace 1. The rate of the usual measure is
-// always there; further rates let the same exercise be dosed in other ways.
+// How an exercise is usually measured, and how fast it goes at pace 1. The rate of the usual
+// measure is always there; further rates let the same exercise be dosed in other ways.
 #pragma once
 #include "blockwright/model/quantity.hpp"
 #include "blockwright/model/vocabulary.hpp"

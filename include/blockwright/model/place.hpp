@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Where something stands in a block: the session, a section, a group or a slot. Indices from 0.
-// Written kind/group/slot with groups and slots from 1: "strength/1/2"; "session" for the whole. When a
-// kind has several sections its groups are counted on from one to the next, so each text is unique.
+// Written kind/group/slot with groups and slots from 1: "strength/1/2"; "session" for the whole.
+// When a kind has several sections its groups are counted on from one to the next, so each text is
+// unique.
 #pragma once
 #include "blockwright/model/block.hpp"
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Quantities as integers in their smallest unit, so that sums are exact and a round trip loses nothing.
+// Quantities as integers in their smallest unit, so that sums are exact and a round trip loses
+// nothing.
 //   Millis  milliseconds                  Mass   micrograms (1 lb = 453 592 370 ug exactly, 1959)
 //   Share   billionths of a whole, 0 to 1 Rate   billionths of a unit, above 0
 #pragma once

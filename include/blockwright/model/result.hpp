@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A value, or the sentence that says why there is none. Used where failure is expected: reading what
-// a person or a file wrote. Bugs and dead disks throw instead.
+// A value, or the sentence that says why there is none. Used where failure is expected: reading
+// what a person or a file wrote. Bugs and dead disks throw instead.
 #pragma once
 #include "blockwright/model/message.hpp"
 

@@ -13,7 +13,8 @@ namespace bw {
 
 template <class E> class Shares {
 public:
-    static constexpr std::int64_t kSlack = 1'000'000; // the sum may be off by a thousandth (3 x 0.333)
+    static constexpr std::int64_t kSlack =
+        1'000'000; // the sum may be off by a thousandth (3 x 0.333)
 
     Shares() = default; // nothing said: every part 0
     static Result<Shares> of(const std::vector<std::pair<E, Share>>& parts) {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The exercise library: exercises in order, found by id. A copy shares its exercises, so it costs little.
+// The exercise library: exercises in order, found by id. A copy shares its exercises, so it costs
+// little.
 #pragma once
 #include "blockwright/model/exercise.hpp"
 

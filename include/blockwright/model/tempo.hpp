@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Tempo of one repetition in seconds: lowering, pause, lifting, pause, in this order (the order in
-// Wilk, Zajac, Tufano, Sports Med 2021;51:1629-1650). X means as fast as possible and counts one second.
+// Wilk, Zajac, Tufano, Sports Med 2021;51:1629-1650). X means as fast as possible and counts one
+// second.
 //   Tempo::parse("31X0")->seconds() == 5
 #pragma once
 #include "blockwright/model/result.hpp"

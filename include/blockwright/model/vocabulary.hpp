@@ -12,8 +12,18 @@
 namespace bw {
 
 enum class Pattern {
-    Squat, Hinge, Lunge, HorizontalPush, VerticalPush, HorizontalPull, VerticalPull,
-    Carry, Rotation, TrunkStability, Locomotion, Mobility
+    Squat,
+    Hinge,
+    Lunge,
+    HorizontalPush,
+    VerticalPush,
+    HorizontalPull,
+    VerticalPull,
+    Carry,
+    Rotation,
+    TrunkStability,
+    Locomotion,
+    Mobility
 };
 enum class Plane { Sagittal, Frontal, Transverse };
 enum class Demand { Grip, Lumbar, Overhead, Knee, Impact, Breath };
@@ -21,10 +31,10 @@ enum class Sides { Both, Each, Alternating }; // Each: the dose is per side; Alt
 enum class Measure { Reps, Seconds, Metres, Kcal };
 enum class SectionKind { WarmUp, Power, Strength, Finisher };
 enum class Format { HeavyThenLong, Opposed, HeavyThenFast, StraightHeavy, RoundTrip };
-enum class RoundsMode { Low, Open, High };  // which of a group's rounds a week asks for
+enum class RoundsMode { Low, Open, High }; // which of a group's rounds a week asks for
 enum class Intent { Learn, Build, Challenge };
-enum class Claim { Set, Group };            // kit given back after a set, or on leaving the group
-enum class FlagLevel { Avoid, Limit };      // no demand of 1 or more; none of 3
+enum class Claim { Set, Group };       // kit given back after a set, or on leaving the group
+enum class FlagLevel { Avoid, Limit }; // no demand of 1 or more; none of 3
 enum class MassUnit { Kg, Lb };
 enum class Paper { A4, Letter, A3 };
 
@@ -32,8 +42,8 @@ enum class Paper { A4, Letter, A3 };
 template <class E> struct Spelling;
 template <> struct Spelling<Pattern> {
     static constexpr std::array<std::string_view, 12> words{
-        "squat", "hinge", "lunge", "horizontal-push", "vertical-push", "horizontal-pull",
-        "vertical-pull", "carry", "rotation", "trunk-stability", "locomotion", "mobility"};
+        "squat",         "hinge", "lunge",    "horizontal-push", "vertical-push", "horizontal-pull",
+        "vertical-pull", "carry", "rotation", "trunk-stability", "locomotion",    "mobility"};
 };
 template <> struct Spelling<Plane> {
     static constexpr std::array<std::string_view, 3> words{"sagittal", "frontal", "transverse"};

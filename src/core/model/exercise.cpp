@@ -9,10 +9,10 @@ Result<Pace> Pace::of(Measure usual, Rates rates) {
     const Pace pace(usual, rates);
     if (!pace.times(usual))
         return Message{"An exercise measured in %1 needs its pace: %2.",
-                       {std::string(wordOf(usual)),
-                        usual == Measure::Reps     ? "seconds_per_rep"
-                        : usual == Measure::Metres ? "metres_per_second"
-                                                   : "kcal_per_minute"}};
+                       {std::string(wordOf(usual)), usual == Measure::Reps ? "seconds_per_rep"
+                                                    : usual == Measure::Metres
+                                                        ? "metres_per_second"
+                                                        : "kcal_per_minute"}};
     return pace;
 }
 
@@ -35,7 +35,33 @@ Result<bool> Demands::set(Demand d, int level) {
 }
 
 bool Exercise::hasRole(std::string_view role) const {
-    return std::any_of(roles.begin(), roles.end(), [&](const RoleId& r) { return r.text() == role; });
+    return std::any_of(roles.begin(), roles.end(),
+                       [&](const RoleId& r) { return r.text() == role; });
+}
+
+Exercise blankExercise(ExerciseId id, std::string name, Pace pace) {
+    return Exercise{.id = std::move(id),
+                    .name = std::move(name),
+                    .patterns = {},
+                    .planes = {},
+                    .muscles = {},
+                    .sides = Sides::Both,
+                    .roles = {},
+                    .demands = {},
+                    .skill = 1,
+                    .pace = pace,
+                    .setup = Millis{0},
+                    .needs = {},
+                    .load = LoadId::parse("bodyweight").value(),
+                    .easier = {},
+                    .harder = {},
+                    .swaps = {},
+                    .noEasier = {},
+                    .noHarder = {},
+                    .cues = {},
+                    .cautions = {},
+                    .retired = false,
+                    .extras = {}};
 }
 
 } // namespace bw

@@ -77,9 +77,8 @@ int unmet(const Exercise& e, const SearchWish& wish) {
     int n = 0;
     if (wish.section) {
         const auto kind = wordOf(*wish.section);
-        const bool fits = std::any_of(e.roles.begin(), e.roles.end(), [&](const RoleId& r) {
-            return r.text().starts_with(kind);
-        });
+        const bool fits = std::any_of(e.roles.begin(), e.roles.end(),
+                                      [&](const RoleId& r) { return r.text().starts_with(kind); });
         n += fits ? 0 : 1;
     }
     if (!wish.patterns.empty())
@@ -103,7 +102,8 @@ std::vector<const Exercise*> searchShelf(const Gym& gym, std::string_view query,
     }
     std::sort(hits.begin(), hits.end());
     std::vector<const Exercise*> out;
-    for (std::size_t i = 0; i < std::min(most, hits.size()); ++i) out.push_back(std::get<3>(hits[i]));
+    for (std::size_t i = 0; i < std::min(most, hits.size()); ++i)
+        out.push_back(std::get<3>(hits[i]));
     return out;
 }
 

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "blockwright/model/fitting.hpp"
 #include "core/rules/remedies.hpp"
 
 #include "blockwright/model/shorthand.hpp"
@@ -38,7 +39,7 @@ Remedy useExercise(const Facts& facts, const SlotFact& slot, const Exercise& exe
                                             {exercise.name, slotLabel(facts.block, slot)}}
                                   : Message{"Put %1 into the open slot %2",
                                             {exercise.name, slotLabel(facts.block, slot)}};
-    const Dose dose = doseFor(exercise, *slot.slot, slot.section->kind);
+    const Dose dose = fittingDose(*slot.slot, exercise, slot.section->kind);
     return {std::move(label), [place = slot.place, id = exercise.id, dose](Block& b) {
                 Slot* s = slotAt(b, place);
                 if (!s) return;

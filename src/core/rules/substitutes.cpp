@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/rules/substitutes.hpp"
 
+#include "blockwright/model/fitting.hpp"
+
 #include <algorithm>
 #include <tuple>
 
@@ -42,17 +44,6 @@ int kinship(const SlotFact& slot, const ExerciseId& id) {
 }
 } // namespace
 
-bool ownsKitFor(const Gym& gym, const Exercise& e) {
-    if (gym.kit.empty() || e.needs.empty()) return true;
-    const auto owned = [&](const KitNeed& need) {
-        const KitItem* item = gym.findKit(need.kit);
-        return item && item->units >= need.count;
-    };
-    return std::any_of(e.needs.begin(), e.needs.end(), [&](const std::vector<KitNeed>& all) {
-        return std::all_of(all.begin(), all.end(), owned);
-    });
-}
-
 std::vector<const Exercise*> substitutes(const Facts& facts, const SlotFact& slot, std::size_t most,
                                          const Fits& fits) {
     std::vector<const Exercise*> found;
@@ -70,25 +61,6 @@ std::vector<const Exercise*> substitutes(const Facts& facts, const SlotFact& slo
     });
     if (found.size() > most) found.resize(most);
     return found;
-}
-
-Dose doseFor(const Exercise& e, const Slot& slot, SectionKind kind) {
-    if (slot.dose && e.pace.times(slot.dose->measure())) return *slot.dose;
-    switch (e.pace.usual()) {
-    case Measure::Seconds: return Dose::of(Measure::Seconds, 30'000, 30'000).value();
-    case Measure::Metres: return Dose::of(Measure::Metres, 20'000, 20'000).value();
-    case Measure::Kcal: return Dose::of(Measure::Kcal, 8'000, 8'000).value();
-    case Measure::Reps: break;
-    }
-    switch (kind) {
-    case SectionKind::Power: return Dose::reps(5, 5).value();
-    case SectionKind::Finisher: return Dose::reps(10, 12).value();
-    case SectionKind::Strength:
-        if (!e.hasRole("strength-long")) return Dose::reps(5, 5).value();
-        break;
-    case SectionKind::WarmUp: break;
-    }
-    return Dose::reps(8, 10).value();
 }
 
 } // namespace bw

@@ -17,10 +17,4 @@ using Fits = std::function<bool(const Exercise&)>;
 [[nodiscard]] std::vector<const Exercise*> substitutes(const Facts& facts, const SlotFact& slot,
                                                        std::size_t most, const Fits& fits);
 
-// A dose the exercise can be timed by: the slot's, else what a coach would first write down.
-[[nodiscard]] Dose doseFor(const Exercise& exercise, const Slot& slot, SectionKind kind);
-
-// Does the gym own what one member needs? A gym that has told no kit at all owns everything.
-[[nodiscard]] bool ownsKitFor(const Gym& gym, const Exercise& exercise);
-
 } // namespace bw

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/bench/sheet_cells.hpp"
 
-#include "blockwright/model/shelf_search.hpp"
+#include "blockwright/model/fitting.hpp"
 #include "blockwright/model/shorthand.hpp"
 #include "desk/frame/words.hpp"
 
@@ -23,18 +23,8 @@ const Exercise* exerciseOf(const SheetCell& c) {
 // The first way of kitting it out that this gym has, else the preferred one.
 QString kitText(const Gym& gym, const Exercise& e) {
     if (e.needs.empty()) return {};
-    const auto owned = [&](const std::vector<KitNeed>& all) {
-        for (const KitNeed& n : all)
-            if (const KitItem* item = gym.findKit(n.kit); !item || item->units < n.count)
-                return false;
-        return true;
-    };
-    const auto* chosen = &e.needs.front();
-    for (const auto& alternative : e.needs)
-        if (owned(alternative)) {
-            chosen = &alternative;
-            break;
-        }
+    const auto* chosen = kitAtHand(gym, e);
+    if (!chosen) chosen = &e.needs.front();
     QStringList parts;
     for (const KitNeed& n : *chosen) {
         const KitItem* item = gym.findKit(n.kit);
@@ -102,7 +92,9 @@ QString slotText(const SheetCell& c) {
         if (slot.open()) return openText(slot);
         return e ? plain(e->name) : plain(slot.exercise->text());
     case SheetColumn::Dose:
-        return slot.dose ? plain(doseText(*slot.dose, e ? e->sides : Sides::Both)) : QString();
+        return slot.dose ? plain(doseText(*slot.dose, e ? e->sides : Sides::Both,
+                                          e ? e->pace.usual() : Measure::Reps))
+                         : QString();
     case SheetColumn::Tempo: return slot.tempo ? plain(slot.tempo->text()) : QString();
     case SheetColumn::Effort: return slot.effort ? plain(effortText(*slot.effort)) : QString();
     case SheetColumn::Kit: return e ? kitText(c.gym, *e) : QString();

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Typed text of a cell into a change of the draft.
+#include "blockwright/model/fitting.hpp"
 #include "blockwright/model/shelf_search.hpp"
 #include "blockwright/model/shorthand.hpp"
 #include "desk/bench/sheet_cells.hpp"
@@ -47,7 +48,7 @@ Reading readDose(const SheetCell& c, std::string_view text) {
                        "“/side”.",
                        {e->name}};
     const Measure m = read->dose.measure();
-    if (e && !e->pace.times(m) && !(m == Measure::Reps && slot.tempo))
+    if (e && !canTime(slot, *e, read->dose))
         return Message{"%1 has no pace in %2: dose it in %3.",
                        {e->name, std::string(wordOf(m)), std::string(wordOf(e->pace.usual()))}};
     const Dose dose = read->dose;
@@ -147,9 +148,7 @@ Reading readSlot(const SheetCell& c, std::string_view text) {
 
 CellEdit chooseExercise(const SheetCell& c, const Exercise& e) {
     const Slot& slot = *slotAt(c.block, c.row.place);
-    const bool keeps = slot.dose && (e.pace.times(slot.dose->measure()) ||
-                                     (slot.dose->measure() == Measure::Reps && slot.tempo));
-    const Dose dose = keeps ? *slot.dose : usualDose(e, sectionAt(c.block, c.row.place)->kind);
+    const Dose dose = fittingDose(slot, e, sectionAt(c.block, c.row.place)->kind);
     return {[id = e.id, dose, p = c.row.place](Block& b) {
                 Slot* s = slotAt(b, p);
                 s->exercise = id;

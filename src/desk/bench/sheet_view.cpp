@@ -64,11 +64,14 @@ void SheetView::layOut() {
 
 void SheetView::fitColumns() {
     const int digit = fontMetrics().horizontalAdvance(QLatin1Char('0'));
+    const bool narrow = viewport()->width() < 120 * digit; // the kit and the options give way
     int left = viewport()->width();
-    for (int c = 0; c < kSheetColumns; ++c) left -= kDigits[c] * digit;
-    const bool narrow = left < 70 * digit; // the options give way first, then the kit
-    const int options = narrow ? qMax(0, left - 34 * digit) : left / 2;
-    for (int c = 0; c < kSheetColumns; ++c) setColumnWidth(c, kDigits[c] * digit);
+    for (int c = 0; c < kSheetColumns; ++c) {
+        const bool kit = narrow && c == static_cast<int>(SheetColumn::Kit);
+        setColumnWidth(c, (kit ? 14 : kDigits[c]) * digit);
+        left -= columnWidth(c);
+    }
+    const int options = narrow ? qMax(0, left - 27 * digit) : left / 2;
     setColumnWidth(static_cast<int>(SheetColumn::Exercise), qMax(18 * digit, left - options));
     setColumnWidth(static_cast<int>(SheetColumn::Options), qMax(10 * digit, options));
 }
