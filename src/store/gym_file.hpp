@@ -59,7 +59,8 @@ class GymFile {
 public:
     enum class Access { Write, Read };
 
-    // The file must not exist yet. An interrupted creation leaves nothing under that name.
+    // The file must not exist yet; missing folders are made. An interrupted creation leaves nothing
+    // under that name.
     static Result<std::unique_ptr<GymFile>> create(const std::filesystem::path& path);
     // Refuses, untouched: a missing file, one that is not a gym file, a damaged one, a newer one.
     // An older one is copied beside itself, then brought up to date. When another process writes to
@@ -78,7 +79,8 @@ public:
     // what happened, what was kept and what to do.
     [[nodiscard]] virtual Result<bool> apply(const std::vector<Change>& changes) = 0;
 
-    // Calls for each result in order of member, date, exercise, set, until it returns false.
+    // Calls for each result in order of member id, date, exercise id, set, until it returns false.
+    // The visitor may read the file, not change it.
     [[nodiscard]] virtual Result<bool>
     eachResult(const std::function<bool(const LiftResult&)>& visit) = 0;
     [[nodiscard]] virtual Result<std::vector<LiftResult>> resultsOf(const MemberId& member) = 0;

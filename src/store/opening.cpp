@@ -38,7 +38,7 @@ Database::Mode lookingMode(const fs::path& path) {
 
 std::string programThatReads(const fs::path& path) {
     try {
-        Database db(path, lookingMode(path));
+        Database db(path, lookingMode(path), false);
         if (const auto r = db.query("SELECT program FROM readable_by"); r.any())
             return r->string(0);
     } catch (const sqlite::Failure&) { // a file from the future may say it elsewhere
@@ -75,18 +75,15 @@ int soundVersion(Database& db, const fs::path& path, const Migrations& steps) {
 }
 
 WriterLock::Attempt claim(const fs::path& path, GymFile::Access access) {
-    if (access == GymFile::Access::Read || !mayChange(path))
-        return {nullptr, WriterLock::holderOf(path)};
+    if (access == GymFile::Access::Read || !mayChange(path)) return WriterLock::look(path);
     try {
         return WriterLock::take(path);
     } catch (const std::system_error&) { // no room for a lock file: then we read
-        return {nullptr, {}};
+        return {};
     }
 }
 
 void prepare(Database& db, const fs::path& path, bool ours, const Migrations& steps) {
-    // Looking into a damaged file must not fold a log into it; a log of our own may go as it comes.
-    db.foldOnClose(!leftOver(path, "-wal"));
     const int version = soundVersion(db, path, steps);
     if (version < static_cast<int>(steps.size())) {
         if (!ours)
@@ -110,7 +107,8 @@ std::unique_ptr<GymFile> opened(const fs::path& given, GymFile::Access access,
     // A reader that may write to the folder lets SQLite make its side files, and take them away
     // again.
     const auto mode = ours || mayChange(path) ? Database::Mode::Write : lookingMode(path);
-    Database db(path, mode);
+    // Looking into a damaged file must not fold a log into it; a log of our own may go as it comes.
+    Database db(path, mode, !leftOver(path, "-wal"));
     prepare(db, path, ours, steps);
     return std::make_unique<SqliteGymFile>(given, path, std::move(attempt), std::move(db));
 }

@@ -69,12 +69,22 @@ Result<bool> SqliteGymFile::copyTo(const std::filesystem::path& path) {
     });
 }
 
+Message SqliteGymFile::othersTurn() const {
+    if (attempt_.elsewhere)
+        return {
+            "“%1” is open for reading only, so nothing was stored: %2 writes to it, says "
+            "“%1.lock”. "
+            "Close it there; if it is not open there any more, delete that file. Then open it here "
+            "again.",
+            {path_.string(), attempt_.holder}};
+    return {
+        "“%1” is open for reading only, so nothing was stored: %2 writes to it. Close it there, "
+        "then open it here again.",
+        {path_.string(), attempt_.holder}};
+}
+
 void SqliteGymFile::requireWritable() const {
-    if (!attempt_.holder.empty())
-        throw Refusal{
-            {"“%1” is open for reading only, so nothing was stored: %2 writes to it. Close it "
-             "there, then open it here again.",
-             {path_.string(), attempt_.holder}}};
+    if (!attempt_.holder.empty()) throw Refusal{othersTurn()};
     if (!writable())
         throw Refusal{
             {"“%1” is open for reading only, so nothing was stored. To change it, allow "

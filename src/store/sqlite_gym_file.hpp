@@ -27,6 +27,7 @@ public:
 private:
     // What is written to a file without its name is lost when it closes.
     void requireWritable() const;
+    [[nodiscard]] Message othersTurn() const;
 
     std::filesystem::path path_;
     WriterLock::Attempt attempt_; // let go after the database is closed

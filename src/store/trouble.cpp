@@ -91,7 +91,7 @@ Message trouble(const std::filesystem::path& file, const std::system_error& erro
 Message damaged(const std::filesystem::path& file, const std::string& detail) {
     return {
         "“%1” is damaged (%2). It was left exactly as it is. Keep it, and open your latest copy "
-        "instead; the text that can still be read is saved by the steps in docs/gym-file.md.",
+        "instead.",
         {file.string(), detail}};
 }
 Message unreadable(const std::filesystem::path& file, const std::string& detail) {

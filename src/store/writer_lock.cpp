@@ -93,22 +93,22 @@ WriterLock::Attempt WriterLock::take(const fs::path& gymFile) {
         const Holder holder = Holder::read(path);
         const bool taken = g == Grip::Taken || holder.elsewhere() ||
                            (g == Grip::Unknown && holder.any() && holder.alive());
-        if (taken) return {nullptr, holder.words()};
+        if (taken) return {nullptr, holder.words(), holder.elsewhere()};
         std::unique_ptr<WriterLock> lock(new WriterLock(path, std::move(fd)));
         write(lock->fd_.get(), path, Holder::us().lines());
-        return {std::move(lock), {}};
+        return {std::move(lock), {}, false};
     }
 }
 
-std::string WriterLock::holderOf(const fs::path& gymFile) {
+WriterLock::Attempt WriterLock::look(const fs::path& gymFile) {
     const fs::path path = beside(gymFile, ".lock");
-    std::error_code ignored;
-    if (!fs::exists(path, ignored)) return {};
     const Descriptor fd(::open(path.c_str(), O_RDONLY | O_CLOEXEC));
-    const Holder holder = fd.any() ? Holder::read(path) : Holder{};
-    // A shared lock, let go with the descriptor, tells without being in a writer's way for long.
-    const bool held = fd.any() && ::flock(fd.get(), LOCK_SH | LOCK_NB) != 0;
-    return held || holder.elsewhere() ? holder.words() : std::string();
+    if (!fd.any()) return {};
+    const Holder holder = Holder::read(path);
+    // A shared lock, let go with the descriptor, is not in a writer's way for long.
+    const bool held = ::flock(fd.get(), LOCK_SH | LOCK_NB) != 0;
+    if (!held && !holder.elsewhere()) return {};
+    return {nullptr, holder.words(), holder.elsewhere()};
 }
 
 WriterLock::~WriterLock() {

@@ -15,11 +15,12 @@ public:
     struct Attempt {
         std::unique_ptr<WriterLock> lock; // null: not given
         std::string holder;               // "Blockwright on HOST, process 123" when another has it
+        bool elsewhere = false;           // that other is on another host
     };
     // Throws std::system_error when no lock file can be made.
     static Attempt take(const std::filesystem::path& gymFile);
-    // Who writes just now; empty: nobody.
-    static std::string holderOf(const std::filesystem::path& gymFile);
+    // Who writes just now, without trying for it.
+    static Attempt look(const std::filesystem::path& gymFile);
     ~WriterLock();
     WriterLock(const WriterLock&) = delete;
     WriterLock& operator=(const WriterLock&) = delete;

@@ -61,7 +61,9 @@ int size(sqlite3_file* f, sqlite3_int64* s) { return methods(f).xFileSize(under(
 int lock(sqlite3_file* f, int level) { return methods(f).xLock(under(f), level); }
 int unlock(sqlite3_file* f, int level) { return methods(f).xUnlock(under(f), level); }
 int reserved(sqlite3_file* f, int* out) { return methods(f).xCheckReservedLock(under(f), out); }
-int control(sqlite3_file* f, int op, void* arg) { return methods(f).xFileControl(under(f), op, arg); }
+int control(sqlite3_file* f, int op, void* arg) {
+    return methods(f).xFileControl(under(f), op, arg);
+}
 int sector(sqlite3_file* f) { return methods(f).xSectorSize(under(f)); }
 int traits(sqlite3_file* f) { return methods(f).xDeviceCharacteristics(under(f)); }
 int shmMap(sqlite3_file* f, int page, int bytes, int extend, void volatile** out) {
@@ -74,8 +76,8 @@ void shmBarrier(sqlite3_file* f) { methods(f).xShmBarrier(under(f)); }
 int shmUnmap(sqlite3_file* f, int remove) { return methods(f).xShmUnmap(under(f), remove); }
 
 // Version 2: with shared memory, without memory-mapped reading.
-const sqlite3_io_methods kMethods{2,       close,    read,     write,  truncate, sync,   size,
-                                  lock,    unlock,   reserved, control, sector,  traits, shmMap,
+const sqlite3_io_methods kMethods{2,       close,      read,     write,   truncate, sync,   size,
+                                  lock,    unlock,     reserved, control, sector,   traits, shmMap,
                                   shmLock, shmBarrier, shmUnmap, nullptr, nullptr};
 
 int open(sqlite3_vfs*, const char* name, sqlite3_file* f, int flags, int* outFlags) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A disk between SQLite and the real one that stops taking writes when told to
-// (https://www.sqlite.org/vfs.html). One at a time; files opened through it must close before it goes.
+// (https://www.sqlite.org/vfs.html). One at a time; files opened through it must close before it
+// goes.
 #pragma once
 #include <string>
 
@@ -13,7 +14,8 @@ public:
     FailingDisk(const FailingDisk&) = delete;
     FailingDisk& operator=(const FailingDisk&) = delete;
 
-    // The next `count` writes, syncs and truncations succeed; then all fail with `code`, until mend().
+    // The next `count` writes, syncs and truncations succeed; then all fail with `code`, until
+    // mend().
     void failAfter(int count, int code);
     void mend();
     // Writes to files of the gym that no sync has made to last.

@@ -15,8 +15,9 @@ namespace {
 // Version 2 has one column more; version 3 makes a table anew that others refer to.
 store::Migrations longer() {
     auto steps = store::migrations();
-    steps.push_back({"Give each month a colour.", "8.1",
-                     "ALTER TABLE block ADD COLUMN colour TEXT; UPDATE block SET colour = 'grey';"});
+    steps.push_back(
+        {"Give each month a colour.", "8.1",
+         "ALTER TABLE block ADD COLUMN colour TEXT; UPDATE block SET colour = 'grey';"});
     steps.push_back({"Let a member have no name.", "8.2",
                      "CREATE TABLE new_member (key INTEGER PRIMARY KEY, id TEXT NOT NULL UNIQUE, "
                      "name TEXT, active INTEGER NOT NULL, extras TEXT NOT NULL) STRICT;"
@@ -140,8 +141,8 @@ TEST_CASE("an older gym file that can't be brought up to date where it is stays 
     const std::string before = readText(path);
     const auto check = [&] {
         const auto refused = store::openGymFile(path, GymFile::Access::Write, longer());
-        return !refused && refused.why().english().find("written by an older Blockwright") !=
-                               std::string::npos;
+        return !refused &&
+               refused.why().english().find("written by an older Blockwright") != std::string::npos;
     };
     SECTION("when it may not be written") {
         fs::permissions(path, static_cast<fs::perms>(0444));

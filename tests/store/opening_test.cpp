@@ -2,11 +2,13 @@
 // What is refused is refused before a byte of it changes.
 #include "gyms.hpp"
 #include "people.hpp"
+#include "store/files.hpp"
 #include "store/sqlite/database.hpp"
 #include "support/catch.hpp"
 #include "support/fixtures.hpp"
+#include "synced.hpp"
 
-#include <fstream>
+#include <algorithm>
 #include <sys/stat.h>
 
 using namespace bw;
@@ -55,8 +57,9 @@ void checkRefused(const TempFolder& folder, const std::string& name, const std::
 TEST_CASE("a file that is not there is not made by opening it") {
     const TempFolder folder;
     const auto path = folder / "none.bwgym";
-    CHECK(whyNot(path) == "“" + path.string() +
-                              "” is not there. Nothing was changed. Check the name and the folder.");
+    CHECK(whyNot(path) ==
+          "“" + path.string() +
+              "” is not there. Nothing was changed. Check the name and the folder.");
     CHECK(namesIn(folder).empty());
     CHECK(whyNot(folder.path()).find("is not a gym file") != std::string::npos);
 }
@@ -66,10 +69,13 @@ TEST_CASE("a file that is no gym file is refused") {
     const auto path = folder / "a.bwgym";
     SECTION("an empty one") { writeText(path, ""); }
     SECTION("a short one") { writeText(path, "SQLite format 3"); }
-    SECTION("a bundle") { writeText(path, R"({"format": "blockwright-bundle"})" + std::string(200, ' ')); }
+    SECTION("a bundle") {
+        writeText(path, R"({"format": "blockwright-bundle"})" + std::string(200, ' '));
+    }
     SECTION("a database of another program") {
         writeText(path, "");
-        sqlite::Database(path, sqlite::Database::Mode::Write).script("CREATE TABLE gym (name TEXT)");
+        sqlite::Database(path, sqlite::Database::Mode::Write)
+            .script("CREATE TABLE gym (name TEXT)");
     }
     SECTION("a database that says it is another's") {
         filled(path);
@@ -94,6 +100,27 @@ TEST_CASE("a damaged gym file is refused, with what is wrong") {
         db.script("PRAGMA ignore_check_constraints = ON; UPDATE slot SET main = 7;");
     }
     checkRefused(folder, "a.bwgym", "is damaged (");
+}
+
+TEST_CASE("a damaged gym file that was not closed is refused, and its log is left, too") {
+    const TempFolder folder;
+    filled(folder / "a.bwgym");
+    const auto file = opened(folder / "a.bwgym");
+    put(*file, {RemoveBlock{month("2021-01")}});
+    fs::create_directory(folder / "left");
+    const auto path = folder / "left/a.bwgym", log = folder / "left/a.bwgym-wal";
+    fs::copy_file(folder / "a.bwgym", path);
+    fs::copy_file(folder / "a.bwgym-wal", log);
+    REQUIRE(opened(path)->load()->blocks.size() == 2); // else it is the log that tells
+    fs::remove(path);
+    fs::copy_file(folder / "a.bwgym", path);
+    fs::copy_file(folder / "a.bwgym-wal", log);
+    for (std::size_t page = 1; page < 30; ++page) poke(path, page * 4096, std::string(64, '\xa5'));
+
+    const std::string before = readText(path), logBefore = readText(log);
+    CHECK(whyNot(path).find("is damaged (") != std::string::npos);
+    CHECK(readText(path) == before);
+    CHECK(readText(log) == logBefore);
 }
 
 TEST_CASE("a word or number that no gym can hold is told, not guessed at") {
@@ -121,8 +148,8 @@ TEST_CASE("rows that belong to nothing are told, not dropped") {
     const TempFolder folder;
     const auto path = folder / "a.bwgym";
     filled(path);
-    const auto table = GENERATE("kit_item", "exercise", "block", "section", "section_group", "slot",
-                                "member");
+    const auto table =
+        GENERATE("kit_item", "exercise", "block", "section", "section_group", "slot", "member");
     {
         sqlite::Database db(path, sqlite::Database::Mode::Write);
         db.script("PRAGMA foreign_keys = OFF");
@@ -141,7 +168,8 @@ TEST_CASE("a newer gym file is refused, and says which Blockwright reads it") {
     SECTION("when it says so where it always stands") {
         sqlite::Database(path, sqlite::Database::Mode::Write)
             .script("UPDATE readable_by SET program = '7.3'; PRAGMA user_version = 99;");
-        checkRefused(folder, "a.bwgym", "it needs version 7.3 or later (it is a gym file of version 99");
+        checkRefused(folder, "a.bwgym",
+                     "it needs version 7.3 or later (it is a gym file of version 99");
     }
     SECTION("and when it says so elsewhere") {
         sqlite::Database(path, sqlite::Database::Mode::Write)
@@ -185,8 +213,9 @@ TEST_CASE("making a gym file never takes the place of anything") {
     };
     SECTION("of a file") {
         writeText(path, "my notes");
-        CHECK(whyNotMade() == "“" + path.string() +
-                                  "” is there already, and was left as it is. Choose another name.");
+        CHECK(whyNotMade() ==
+              "“" + path.string() +
+                  "” is there already, and was left as it is. Choose another name.");
         CHECK(readText(path) == "my notes");
     }
     SECTION("of a link that leads nowhere") {
@@ -198,6 +227,24 @@ TEST_CASE("making a gym file never takes the place of anything") {
         CHECK(whyNotMade().find("is left there from another gym file") != std::string::npos);
         CHECK(!fs::exists(path));
     }
+}
+
+TEST_CASE("a file in the making never takes the place of one that came first") {
+    const TempFolder folder;
+    store::FileInTheMaking file(folder / "a.bwgym");
+    writeText(folder / "a.bwgym", "my notes");
+    CHECK_THROWS_AS(file.putInPlace(), std::system_error);
+    CHECK(readText(folder / "a.bwgym") == "my notes");
+}
+
+TEST_CASE("a new gym file is on the disk before it has its name, and then its name is") {
+    const TempFolder folder;
+    Synced synced;
+    const auto file = made(folder / "a.bwgym");
+    const auto& paths = synced.paths();
+    REQUIRE(paths.size() >= 2);
+    CHECK(paths[0].filename().string().starts_with(".a.bwgym.new-"));
+    CHECK(paths[1] == folder.path());
 }
 
 TEST_CASE("making a gym file makes its folder") {

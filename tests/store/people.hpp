@@ -8,8 +8,8 @@
 
 namespace bw::test {
 
-// A child process that runs `work` and ends with exit code 0 if it returns true. Killed, if it still
-// runs, when this goes. `say` and `hear` are lines between the two.
+// A child process that runs `work` and ends with exit code 0 if it returns true. Killed, if it
+// still runs, when this goes. `say` and `hear` are lines between the two.
 class Other {
 public:
     explicit Other(const std::function<bool(Other&)>& work);

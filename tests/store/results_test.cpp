@@ -108,8 +108,8 @@ TEST_CASE("an exercise taken off the shelf leaves the results that name it") {
     auto lifted = drawResult(draw, memberId("m-1"));
     lifted.exercise = ex("old-lift");
     put(*file, {PutMember{drawMember(draw, "m-1")},
-                  PutExercise{std::make_shared<Exercise>(exercise("old-lift", Pattern::Hinge))},
-                  PutResult{lifted}});
+                PutExercise{std::make_shared<Exercise>(exercise("old-lift", Pattern::Hinge))},
+                PutResult{lifted}});
     put(*file, {RemoveExercise{ex("old-lift")}});
     CHECK(allResults(*file) == std::vector{lifted});
 }

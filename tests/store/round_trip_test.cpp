@@ -45,8 +45,8 @@ TEST_CASE("a change takes the place of what was there, and everything keeps its 
     gym.put(drawBlock(draw, month("2021-02")));
     gym.put(drawMember(draw, memberId.text()));
     put(*file,
-          {PutSettings{gym.settings}, PutKit{gym.kit[2]}, PutExercise{gym.shelf.entry(exerciseId)},
-           PutBlock{gym.block(month("2021-02"))}, PutMember{gym.members[1]}});
+        {PutSettings{gym.settings}, PutKit{gym.kit[2]}, PutExercise{gym.shelf.entry(exerciseId)},
+         PutBlock{gym.block(month("2021-02"))}, PutMember{gym.members[1]}});
     CAPTURE(seed);
     CHECK(difference(file->load().value(), gym).empty());
 }
@@ -58,7 +58,7 @@ TEST_CASE("what is taken out is gone, with all that belonged to it, and leaves t
     const auto file = made(folder / "a.bwgym");
     put(*file, changesFor(gym));
     put(*file, {RemoveKit{gym.kit[1].id}, RemoveExercise{gym.shelf.entries()[4]->id},
-                  RemoveBlock{month("2021-02")}, RemoveMember{gym.members[0].id}});
+                RemoveBlock{month("2021-02")}, RemoveMember{gym.members[0].id}});
     gym.kit.erase(gym.kit.begin() + 1);
     gym.shelf.remove(gym.shelf.entries()[4]->id);
     gym.blocks.erase(month("2021-02"));
@@ -67,8 +67,8 @@ TEST_CASE("what is taken out is gone, with all that belonged to it, and leaves t
 
     SECTION("and taking out what is not there changes nothing") {
         put(*file, {RemoveKit{kit("none")}, RemoveExercise{ex("none")},
-                      RemoveBlock{month("2999-12")}, RemoveMember{memberId("none")},
-                      RemoveResult{memberId("none"), date("2026-01-01"), ex("none"), 1}});
+                    RemoveBlock{month("2999-12")}, RemoveMember{memberId("none")},
+                    RemoveResult{memberId("none"), date("2026-01-01"), ex("none"), 1}});
         CHECK(difference(file->load().value(), gym).empty());
     }
 }
@@ -80,7 +80,7 @@ TEST_CASE("the changes of one list are made in their order") {
     const Member before = drawMember(draw, "m-1"), after = drawMember(draw, "m-1");
     const LiftResult result = drawResult(draw, memberId("m-1"));
     put(*file, {PutMember{before}, PutResult{result}, RemoveMember{before.id}, PutMember{after},
-                  PutResult{result}});
+                PutResult{result}});
     CHECK(file->load()->members == std::vector{after});
     CHECK(allResults(*file) == std::vector{result});
 }

@@ -24,7 +24,8 @@ TEST_CASE("a gym file of version 1 opens and holds what was put into it") {
     CHECK(file->load()->blocks.size() == 1);
 }
 
-// Not run with the others: writes the file above anew, which only a version not yet released may need.
+// Not run with the others: writes the file above anew, which only a version not yet released may
+// need.
 TEST_CASE("write the stored file of version 1", "[.store-version-1]") {
     fs::remove(kVersion1);
     const TempFolder folder;

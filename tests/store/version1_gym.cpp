@@ -28,23 +28,38 @@ GymSettings settings() {
 
 std::vector<KitItem> kitList() {
     return {{kit("sled-lane"), "Sled lane", 2, Claim::Set, {}, {}, {}, {}},
-            {kit("kettlebell"), "Kettlebell", 24, Claim::Group, {{kg(8), 4}, {kg(12), 6}}, {}, {},
+            {kit("kettlebell"),
+             "Kettlebell",
+             24,
+             Claim::Group,
+             {{kg(8), 4}, {kg(12), 6}},
+             {},
+             {},
              {R"({"maker":null})"}},
-            {kit("barbell"), "Barbell", 6, Claim::Group, {}, kg(20), {{kg(1.25), 8}, {kg(20), 12}}, {}}};
+            {kit("barbell"),
+             "Barbell",
+             6,
+             Claim::Group,
+             {},
+             kg(20),
+             {{kg(1.25), 8}, {kg(20), 12}},
+             {}}};
 }
 
 Exercise gobletSquat() {
     Exercise e = exercise("goblet-squat", Pattern::Squat, 3.25, 10);
     e.name = "Goblet squat";
-    e.patterns = Shares<Pattern>::of({{Pattern::Squat, share(0.9)}, {Pattern::TrunkStability, share(0.1)}})
-                     .value();
+    e.patterns =
+        Shares<Pattern>::of({{Pattern::Squat, share(0.9)}, {Pattern::TrunkStability, share(0.1)}})
+            .value();
     e.muscles = {{MuscleId::parse("glutes").value(), share(0.5)},
                  {MuscleId::parse("quadriceps").value(), Share::whole()}};
     e.roles = {RoleId::parse("strength-long").value(), RoleId::parse("warm-up").value()};
     (void)e.demands.set(Demand::Knee, 2).ok();
     (void)e.demands.set(Demand::Grip, 1).ok();
     e.skill = 2;
-    e.needs = {{{kit("kettlebell"), 1, {}}}, {{kit("dumbbell"), 2, {R"({"size":"small"})"}}, {kit("box"), 1, {}}}};
+    e.needs = {{{kit("kettlebell"), 1, {}}},
+               {{kit("dumbbell"), 2, {R"({"size":"small"})"}}, {kit("box"), 1, {}}}};
     e.load = LoadId::parse("implement").value();
     e.easier = {ex("box-squat")};
     e.harder = {ex("front-rack-squat"), ex("back-squat")};
@@ -93,8 +108,8 @@ Block lowTide() {
     strength.budget = secondsRange(1320, 1800);
     strength.start = StartCounts{{6, 4}};
     strength.extras = {R"({"music":"loud"})"};
-    Section finisher = section(SectionKind::Finisher,
-                               {group(rounds(1, 4), secondsRange(20, 40), {openSlot()})});
+    Section finisher =
+        section(SectionKind::Finisher, {group(rounds(1, 4), secondsRange(20, 40), {openSlot()})});
     finisher.start = StartSpread{};
     Block b = block("2026-09", {section(SectionKind::WarmUp, {}), strength, finisher});
     b.title = "Low tide";
@@ -114,16 +129,25 @@ Gym version1Gym() {
     gym.shelf.put(gobletSquat());
     gym.put(lowTide());
     gym.put(block("2026-10", {}));
-    gym.members = {
-        {memberId("m-002"), "Wren", {}, true, {}},
-        {memberId("m-001"), "Ottoline", {{Demand::Overhead, FlagLevel::Avoid, "left shoulder", {}},
-          {Demand::Knee, FlagLevel::Limit, "", {R"({"since":2025})"}}}, false, {R"({"lane":3})"}}};
+    gym.members = {{memberId("m-002"), "Wren", {}, true, {}},
+                   {memberId("m-001"),
+                    "Ottoline",
+                    {{Demand::Overhead, FlagLevel::Avoid, "left shoulder", {}},
+                     {Demand::Knee, FlagLevel::Limit, "", {R"({"since":2025})"}}},
+                    false,
+                    {R"({"lane":3})"}}};
     return gym;
 }
 
 std::vector<LiftResult> version1Results() {
     return {{memberId("m-001"), date("2026-09-03"), ex("goblet-squat"), 1, 5, rir(25), kg(12), {}},
-            {memberId("m-001"), date("2026-09-03"), ex("goblet-squat"), 2, 4, {}, kg(12),
+            {memberId("m-001"),
+             date("2026-09-03"),
+             ex("goblet-squat"),
+             2,
+             4,
+             {},
+             kg(12),
              {R"({"video":"yes"})"}},
             {memberId("m-002"), date("1969-07-20"), ex("no-longer-there"), 1, 0, rir(0), {}, {}}};
 }

@@ -132,6 +132,9 @@ TEST_CASE("a lock left behind") {
             const auto file = opened(folder / "a.bwgym", access);
             CHECK(!file->writable());
             CHECK(file->writer() == "Blockwright on boathouse, process 123");
+            const auto answer = file->apply(named("Mine"));
+            REQUIRE(!answer.ok());
+            CHECK(answer.why().english().find("delete that file") != std::string::npos);
         }
         CHECK(readText(lock) == text);
     }
@@ -197,7 +200,8 @@ TEST_CASE("a gym file that may not be written opens for reading") {
         allow(folder.path(), 0777);
         CHECK(asNobody([&] {
             const auto file = GymFile::open(path);
-            return !file && file.why().english().find("may not be read by you") != std::string::npos;
+            return !file &&
+                   file.why().english().find("may not be read by you") != std::string::npos;
         }));
     }
     allow(folder.path(), 0777);

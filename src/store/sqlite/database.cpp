@@ -28,7 +28,7 @@ std::string address(const std::filesystem::path& path, std::string_view options)
 }
 } // namespace
 
-Database::Database(const std::filesystem::path& path, Mode mode) {
+Database::Database(const std::filesystem::path& path, Mode mode, bool fold) {
     const int access = mode == Mode::Write ? SQLITE_OPEN_READWRITE : SQLITE_OPEN_READONLY;
     const std::string name = address(path, mode == Mode::Frozen ? "?immutable=1" : "");
     sqlite3* db = nullptr;
@@ -36,6 +36,7 @@ Database::Database(const std::filesystem::path& path, Mode mode) {
     const int code = sqlite3_open_v2(name.c_str(), &db, access | SQLITE_OPEN_URI, nullptr);
     handle_.reset(db); // there even on failure, to be closed
     if (code != SQLITE_OK) throw Failure::of(db, code);
+    foldOnClose(fold);
     sqlite3_extended_result_codes(db, 1);
     sqlite3_busy_timeout(db, kPatienceMillis);
     sqlite3_db_config(db, SQLITE_DBCONFIG_DEFENSIVE, 1, nullptr);

@@ -36,7 +36,8 @@ public:
     // Frozen: nobody may change the file meanwhile; needs no side files, so it works where none can
     // be made.
     enum class Mode { Write, Read, Frozen };
-    Database(const std::filesystem::path& path, Mode mode);
+    // `foldOnClose`: see below.
+    Database(const std::filesystem::path& path, Mode mode, bool foldOnClose = true);
 
     // Several statements without gaps, and pragmas.
     void script(std::string_view sql);
@@ -66,7 +67,8 @@ public:
     // Ends a transaction as if it had never begun. What can't be undone now, SQLite undoes when the
     // file is opened again.
     void undo();
-    // Whether closing folds the log into the file; it does unless this is called with false.
+    // Whether closing, as the last to have the file open, folds the log into it and removes the
+    // log.
     void foldOnClose(bool on);
 
 private:
