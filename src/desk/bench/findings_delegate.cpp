@@ -14,15 +14,24 @@
 namespace bw {
 
 namespace {
-constexpr int kSide = 12, kTop = 8, kShape = 22, kGauge = 64, kHintWide = 40, kButtonPad = 6;
+constexpr int kSide = 12, kTop = 8, kShape = 22, kGauge = 56, kHintWide = 40, kButtonPad = 6,
+              kKeyWide = 16;
 
 const FindingRow& rowOf(const QModelIndex& index) {
     return static_cast<const FindingsModel*>(index.model())->at(index.row());
 }
 
-int wrapped(const QFontMetrics& metrics, int width, const QString& text) {
-    return metrics.boundingRect(QRect(0, 0, std::max(width, 40), 100000), Qt::TextWordWrap, text)
-        .height();
+// With the place in it where that has no room of its own.
+QString basisText(const FindingRow& row, bool placed) {
+    QStringList parts{row.weeks};
+    if (!placed) parts.prepend(row.where);
+    if (!row.basis.isEmpty()) parts << row.basis;
+    return parts.join(QStringLiteral(" · "));
+}
+
+QFont strong(QFont font) {
+    font.setBold(true);
+    return font;
 }
 
 QString buttonText(const FindingPlaces::Line& line) {
@@ -45,24 +54,29 @@ public:
         p_.setPen(k_.ink);
         p_.drawText(at_.text, Qt::TextWordWrap, row_.text);
         meta();
+        basis(open);
         if (!at_.tryHint.isNull()) button(at_.tryHint, FindingsDelegate::tr("Try"), hover >= 0, {});
         if (!open) return;
-        p_.setFont(small_);
-        p_.setPen(k_.quiet);
-        p_.drawText(at_.basis, Qt::TextWordWrap, row_.basis);
         for (const auto& line : at_.remedies) remedy(line, hover);
     }
 
 private:
     void meta() {
-        p_.setFont(small_);
-        p_.setPen(k_.quiet);
-        const QString text = row_.where + QStringLiteral(" · ") + row_.weeks;
-        p_.drawText(at_.meta, Qt::AlignLeft | Qt::AlignVCenter,
-                    QFontMetrics(small_).elidedText(text, Qt::ElideRight, at_.meta.width()));
+        p_.setFont(strong(small_));
         p_.setPen(k_.ink);
+        p_.drawText(at_.where, Qt::AlignLeft | Qt::AlignVCenter, row_.where);
+        p_.setFont(small_);
         p_.drawText(at_.figures, Qt::AlignRight | Qt::AlignVCenter, row_.figures);
         paintGauge(p_, at_.gauge, row_.gauge, colour_, k_);
+    }
+
+    void basis(bool open) {
+        p_.setFont(small_);
+        p_.setPen(k_.quiet);
+        const QString text = basisText(row_, at_.where.isValid());
+        if (open) return p_.drawText(at_.basis, Qt::TextWordWrap, text);
+        p_.drawText(at_.basis, Qt::AlignLeft | Qt::AlignVCenter,
+                    QFontMetrics(small_).elidedText(text, Qt::ElideRight, at_.basis.width()));
     }
 
     void remedy(const FindingPlaces::Line& line, int hover) {
@@ -72,8 +86,10 @@ private:
             p_.drawText(line.rect, Qt::TextWordWrap, buttonText(line));
             return;
         }
-        const QString key = line.action == 0 ? QStringLiteral("T") : QString::number(line.action + 1);
-        button(line.rect, buttonText(line), hover == line.action, line.action < 9 ? key : QString());
+        const QString key =
+            line.action == 0 ? QStringLiteral("T") : QString::number(line.action + 1);
+        button(line.rect, buttonText(line), hover == line.action,
+               line.action < 9 ? key : QString());
     }
 
     void button(const QRect& rect, const QString& text, bool hover, const QString& key) {
@@ -83,9 +99,11 @@ private:
         p_.setBrush(Qt::NoBrush);
         p_.setPen(hover ? k_.onAccent : k_.accent);
         p_.setFont(small_);
-        const QRect room = rect.adjusted(kButtonPad, 0, -kButtonPad - (key.isEmpty() ? 0 : 16), 0);
-        p_.drawText(room, (key.isEmpty() ? Qt::AlignHCenter : Qt::AlignLeft) | Qt::AlignVCenter |
-                              Qt::TextWordWrap,
+        const QRect room =
+            rect.adjusted(kButtonPad, 0, -kButtonPad - (key.isEmpty() ? 0 : kKeyWide), 0);
+        p_.drawText(room,
+                    (key.isEmpty() ? Qt::AlignHCenter : Qt::AlignLeft) | Qt::AlignVCenter |
+                        Qt::TextWordWrap,
                     text);
         p_.drawText(rect.adjusted(0, 0, -kButtonPad, 0), Qt::AlignRight | Qt::AlignVCenter, key);
     }
@@ -98,45 +116,60 @@ private:
     QColor colour_;
 };
 
-void placeRemedies(FindingPlaces& at, const FindingRow& row, int left, int width,
-                   const QFontMetrics& small) {
+} // namespace
+
+int FindingsDelegate::wrapped(const QFont& font, int width, const QString& text) const {
+    constexpr int kMostKept = 1000, kTall = 100000;
+    if (heights_.size() > kMostKept) heights_.clear();
+    const std::pair key(text, width * 64 + font.pointSize());
+    const auto kept = heights_.constFind(key);
+    if (kept != heights_.constEnd()) return *kept;
+    const QRect room(0, 0, std::max(width, 40), kTall);
+    const int height = QFontMetrics(font).boundingRect(room, Qt::TextWordWrap, text).height();
+    heights_.insert(key, height);
+    return height;
+}
+
+void FindingsDelegate::placeRemedies(FindingPlaces& at, const FindingRow& row, const QRect& column,
+                                     const QFont& small) const {
     int action = 0;
     for (const Remedy& remedy : row.finding.remedies) {
         FindingPlaces::Line line{{}, &remedy, remedy.action ? action++ : -1};
         const bool button = line.action >= 0;
-        const int room = width - (button ? 2 * kButtonPad + 16 : 0);
+        const int room = column.width() - (button ? 2 * kButtonPad + kKeyWide : 0);
         const int high = wrapped(small, room, buttonText(line)) + (button ? 8 : 2);
-        line.rect = QRect(left, at.bottom, width, high);
+        line.rect = QRect(column.left(), at.bottom, column.width(), high);
         at.remedies.push_back(line);
         at.bottom += high + 4;
     }
 }
-} // namespace
 
 FindingPlaces FindingsDelegate::places(const QStyleOptionViewItem& option, const QModelIndex& index,
                                        bool open) const {
     const FindingRow& row = rowOf(index);
-    const QFontMetrics metrics(option.font), small(smallFont(option.font));
+    const QFont smallType = smallFont(option.font);
+    const QFontMetrics metrics(option.font), small(smallType);
     const QRect r = option.rect;
-    const int left = r.left() + kSide + kShape, right = r.right() - kSide;
+    const int left = r.left() + kSide + kShape, right = r.right() - kSide, top = r.top() + kTop;
+    const int width = right - left, line = small.height() + 2;
     const bool hint = !open && row.actions() > 0;
-    FindingPlaces at;
-    const int top = r.top() + kTop, width = right - left;
     const int textWide = width - (hint ? kHintWide + 8 : 0);
+    FindingPlaces at;
     at.shape = QRect(r.left() + kSide, top, kShape, metrics.height());
-    at.text = QRect(left, top, textWide, wrapped(metrics, textWide, row.text));
+    at.text = QRect(left, top, textWide, wrapped(option.font, textWide, row.text));
     if (hint) at.tryHint = QRect(right - kHintWide, top, kHintWide, small.height() + 4);
-    const int line = small.height() + 2, metaTop = at.text.bottom() + 3;
+    const int metaTop = at.text.bottom() + 3;
     at.gauge = QRect(right - kGauge, metaTop, kGauge, line);
     const int figuresWide = small.horizontalAdvance(row.figures);
     const int figuresRight = row.gauge.shown ? at.gauge.left() - 8 : right;
     at.figures = QRect(figuresRight - figuresWide, metaTop, figuresWide, line);
-    at.meta = QRect(left, metaTop, std::max(0, at.figures.left() - 8 - left), line);
-    at.bottom = metaTop + line + 2;
-    if (!open) return at;
-    at.basis = QRect(left, at.bottom, width, wrapped(small, width, row.basis));
-    at.bottom = at.basis.bottom() + 6;
-    placeRemedies(at, row, left, width, small);
+    const int whereWide = QFontMetrics(strong(smallType)).horizontalAdvance(row.where);
+    const bool placed = left + whereWide + 8 <= at.figures.left();
+    if (placed) at.where = QRect(left, metaTop, whereWide + 4, line);
+    const int basisHigh = open ? wrapped(smallType, width, basisText(row, placed)) : small.height();
+    at.basis = QRect(left, metaTop + line + 1, width, basisHigh);
+    at.bottom = at.basis.bottom() + (open ? 6 : 2);
+    if (open) placeRemedies(at, row, QRect(left, 0, width, 0), smallType);
     return at;
 }
 
@@ -173,9 +206,9 @@ void FindingsDelegate::paint(QPainter* p, const QStyleOptionViewItem& option,
         p->fillRect(option.rect, k.wash);
         p->fillRect(QRect(option.rect.topLeft(), QSize(3, option.rect.height())), k.accent);
     }
-    p->fillRect(QRect(option.rect.left() + kSide, option.rect.bottom(),
-                      option.rect.width() - 2 * kSide, 1),
-                k.line);
+    p->fillRect(
+        QRect(option.rect.left() + kSide, option.rect.bottom(), option.rect.width() - 2 * kSide, 1),
+        k.line);
     const FindingPlaces at = places(option, index, open);
     const int hover = hoverRow_ == index ? hoverAction_ : -1;
     FindingInk(*p, option, rowOf(index), at, k).paint(open, hover);

@@ -3,9 +3,12 @@
 #pragma once
 #include "desk/bench/findings_model.hpp"
 
+#include <QFont>
+#include <QHash>
 #include <QRect>
 #include <QStyledItemDelegate>
 
+#include <utility>
 #include <vector>
 
 namespace bw {
@@ -17,8 +20,10 @@ struct FindingPlaces {
         const Remedy* remedy = nullptr;
         int action = -1; // its number among those the program can do; -1: advice
     };
-    QRect shape, text, meta, figures, gauge, basis;
-    QRect tryHint; // closed and with something to do: opens the list of it
+    QRect shape, text, figures, gauge;
+    QRect where;                // null where it has no room; then the basis begins with it
+    QRect basis;                // with the weeks before it: one line when closed, whole when open
+    QRect tryHint;              // closed and with something to do: opens the list of it
     std::vector<Line> remedies; // open
     int bottom = 0;
 };
@@ -30,8 +35,8 @@ public:
 
     static constexpr int kHint = 1000; // actionAt: the hint of a closed finding
 
-    [[nodiscard]] FindingPlaces places(const QStyleOptionViewItem& option,
-                                       const QModelIndex& index, bool open) const;
+    [[nodiscard]] FindingPlaces places(const QStyleOptionViewItem& option, const QModelIndex& index,
+                                       bool open) const;
     // The action whose button is under the point, kHint, or -1.
     [[nodiscard]] int actionAt(const QStyleOptionViewItem& option, const QModelIndex& index,
                                bool open, QPoint point) const;
@@ -44,6 +49,13 @@ public:
     QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override;
 
 private:
+    // Heights of wrapped texts, of one font and few widths: laying out the list asks for them again
+    // and again.
+    [[nodiscard]] int wrapped(const QFont& font, int width, const QString& text) const;
+    void placeRemedies(FindingPlaces& at, const FindingRow& row, const QRect& column,
+                       const QFont& small) const;
+
+    mutable QHash<std::pair<QString, int>, int> heights_;
     QPersistentModelIndex open_, hoverRow_;
     int hoverAction_ = -1;
 };

@@ -16,7 +16,8 @@ constexpr double kBeyond = 1.2; // the scale ends a fifth above the largest figu
 
 Gauge Gauge::of(const Finding& f) {
     const double values[] = {f.measured, f.limit.lo, f.limit.hi};
-    if (!std::all_of(std::begin(values), std::end(values), [](double v) { return std::isfinite(v); }))
+    if (!std::all_of(std::begin(values), std::end(values),
+                     [](double v) { return std::isfinite(v); }))
         return {};
     const double least = std::min(0.0, *std::min_element(std::begin(values), std::end(values)));
     const double most = *std::max_element(std::begin(values), std::end(values)) * kBeyond;

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A small scale with what was measured on it and the limit: a bar against a wall, or a pointer against
-// a band.
+// A small scale with what was measured on it and the limit: a bar against a wall, or a pointer
+// against a band.
 #pragma once
 #include "blockwright/rules/finding.hpp"
 

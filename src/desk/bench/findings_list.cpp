@@ -117,8 +117,8 @@ void FindingsList::contextMenuEvent(QContextMenuEvent* event) {
     const bool byKey = event->reason() == QContextMenuEvent::Keyboard;
     const QModelIndex index = byKey ? currentIndex() : indexAt(event->pos());
     if (!index.isValid()) return;
-    const QPoint point = byKey ? viewport()->mapToGlobal(visualRect(index).center())
-                               : event->globalPos();
+    const QPoint point =
+        byKey ? viewport()->mapToGlobal(visualRect(index).center()) : event->globalPos();
     offer(index, point);
 }
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The list of findings. Up and Down walk, Enter goes to the rows, T does the first thing to try, 2 to 9
-// the others, the menu key offers all of them.
+// The list of findings. Up and Down walk, Enter goes to the rows, T does the first thing to try, 2
+// to 9 the others, the menu key offers all of them.
 #pragma once
 #include "desk/bench/findings_delegate.hpp"
 
@@ -15,14 +15,14 @@ class FindingsList : public QListView {
 public:
     FindingsList(FindingsModel& model, QWidget* parent);
 
-    // Puts the model's new rows in, keeping the current finding while it is there; that choice is not
-    // the coach's and is not told.
+    // Puts the model's new rows in, keeping the current finding while it is there; that choice is
+    // not the coach's and is not told.
     void renew(const std::function<void()>& change);
     [[nodiscard]] const FindingRow* current() const; // null: none is chosen
 
 Q_SIGNALS:
-    void chosen(int row);             // by the coach
-    void goWanted(int row);           // and to its rows
+    void chosen(int row);   // by the coach
+    void goWanted(int row); // and to its rows
     void tryWanted(int row, int action);
 
 protected:

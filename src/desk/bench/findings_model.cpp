@@ -27,7 +27,8 @@ QString spoken(const FindingRow& row) {
         if (!part.isEmpty()) parts << part;
     QString text;
     for (const QString& part : parts)
-        text += part + (part.endsWith(QLatin1Char('.')) ? QStringLiteral(" ") : QStringLiteral(". "));
+        text +=
+            part + (part.endsWith(QLatin1Char('.')) ? QStringLiteral(" ") : QStringLiteral(". "));
     return text.trimmed();
 }
 } // namespace
@@ -119,9 +120,8 @@ void FindingsModel::bring(std::size_t row, FindingRow next) {
 }
 
 int FindingsModel::count(Level level) const {
-    return static_cast<int>(std::count_if(rows_.begin(), rows_.end(), [&](const FindingRow& r) {
-        return r.finding.level == level;
-    }));
+    return static_cast<int>(std::count_if(
+        rows_.begin(), rows_.end(), [&](const FindingRow& r) { return r.finding.level == level; }));
 }
 
 int FindingsModel::rowCount(const QModelIndex& parent) const {

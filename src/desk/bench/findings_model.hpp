@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The findings of a draft as a list: an adapter. A finding stays the same row, and keeps its selection,
-// as long as the rule finds the same in the same place.
+// The findings of a draft as a list: an adapter. A finding stays the same row, and keeps its
+// selection, as long as the rule finds the same in the same place.
 #pragma once
 #include "desk/bench/findings_gauge.hpp"
 
@@ -15,7 +15,8 @@ struct FindingRow {
     Gauge gauge;
 
     static FindingRow of(const Finding& finding, const Block& block);
-    [[nodiscard]] bool same(const FindingRow& other) const; // the same finding, maybe in other words
+    [[nodiscard]] bool
+    same(const FindingRow& other) const; // the same finding, maybe in other words
     [[nodiscard]] bool looksLike(const FindingRow& other) const;
     // The n-th remedy that the program can do; null when there are fewer.
     [[nodiscard]] const Remedy* action(int n) const;
@@ -30,7 +31,9 @@ public:
     // Rows come, go, move or change; none when nothing that shows has changed.
     void show(const std::vector<Finding>& findings, const Block& block);
     void clear();
-    [[nodiscard]] const FindingRow& at(int row) const { return rows_[static_cast<std::size_t>(row)]; }
+    [[nodiscard]] const FindingRow& at(int row) const {
+        return rows_[static_cast<std::size_t>(row)];
+    }
     [[nodiscard]] int count(Level level) const;
 
     int rowCount(const QModelIndex& parent = {}) const override;

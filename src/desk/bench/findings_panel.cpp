@@ -74,8 +74,10 @@ QWidget* FindingsPanel::makeEmpty() {
 
 void FindingsPanel::refresh() {
     list_->renew([this] {
-        if (draft_.block()) model_->show(draft_.verdict().findings, *draft_.block());
-        else model_->clear();
+        if (draft_.block())
+            model_->show(draft_.verdict().findings, *draft_.block());
+        else
+            model_->clear();
     });
     showHeader();
     const bool none = model_->rowCount() == 0;
@@ -87,8 +89,9 @@ void FindingsPanel::showHeader() {
     QString shown, spoken;
     for (const Level level : kLevels) {
         const QString n = QString::number(model_->count(level));
-        shown += QStringLiteral("<span style=\"color:%1\">%2</span> %3&nbsp;&nbsp; ")
-                     .arg(inks().level[static_cast<std::size_t>(level)].name(), levelShape(level), n);
+        shown +=
+            QStringLiteral("<span style=\"color:%1\">%2</span> %3&nbsp;&nbsp; ")
+                .arg(inks().level[static_cast<std::size_t>(level)].name(), levelShape(level), n);
         spoken += (spoken.isEmpty() ? QString() : QStringLiteral(", ")) + n + QLatin1Char(' ') +
                   levelWord(level);
     }
@@ -125,8 +128,10 @@ bool FindingsPanel::nextFinding(int step) {
     if (n == 0) return false;
     const int now = list_->currentIndex().row();
     const int next = now < 0 ? (step > 0 ? 0 : n - 1) : ((now + step) % n + n) % n;
-    if (next == now) choose(now);
-    else list_->setCurrentIndex(model_->index(next, 0));
+    if (next == now)
+        choose(now);
+    else
+        list_->setCurrentIndex(model_->index(next, 0));
     return true;
 }
 

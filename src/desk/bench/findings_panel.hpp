@@ -21,8 +21,8 @@ public:
     [[nodiscard]] const Finding* current() const; // null: none is chosen
 
 Q_SIGNALS:
-    void failed(bw::Message why);   // something to try could not be stored
-    void picked(bw::Place place);   // after Draft::setPlace: the coach wants to be at these rows
+    void failed(bw::Message why); // something to try could not be stored
+    void picked(bw::Place place); // after Draft::setPlace: the coach wants to be at these rows
 
 protected:
     void changeEvent(QEvent* event) override;

@@ -54,7 +54,8 @@ QString figureText(double value, const std::string& unit) {
 
 QString findingFigures(const Finding& f) {
     const LimitValue& limit = f.limit;
-    if (!std::isfinite(f.measured) || !std::isfinite(limit.lo) || !std::isfinite(limit.hi)) return {};
+    if (!std::isfinite(f.measured) || !std::isfinite(limit.lo) || !std::isfinite(limit.hi))
+        return {};
     if (f.measured == 0 && limit.lo == 0 && limit.hi == 0) return {};
     const bool worded = f.unit != "s" && f.unit != "share" && !f.unit.empty();
     const QString unit = worded ? QLatin1Char(' ') + plain(f.unit) : QString();

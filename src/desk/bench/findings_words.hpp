@@ -7,7 +7,8 @@
 
 namespace bw {
 
-[[nodiscard]] QString findingWhere(const Block& block, Place place); // "D1", "D", "Strength", "session"
+[[nodiscard]] QString findingWhere(const Block& block,
+                                   Place place); // "D1", "D", "Strength", "session"
 // "week 2", "weeks 2–4", "weeks 1, 3"; "every week" when it concerns all of them.
 [[nodiscard]] QString findingWeeks(const std::vector<int>& weeks, int all);
 // "2:50, limit 2:00"; "1.46, band 0.6–1.4"; empty when there is nothing to compare.

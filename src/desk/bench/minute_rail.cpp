@@ -15,8 +15,8 @@ namespace bw {
 
 namespace {
 QAccessibleInterface* accessibleRail(const QString& name, QObject* object) {
-    auto* rail = name == QLatin1String("bw::MinuteRail") ? qobject_cast<MinuteRail*>(object)
-                                                         : nullptr;
+    auto* rail =
+        name == QLatin1String("bw::MinuteRail") ? qobject_cast<MinuteRail*>(object) : nullptr;
     return rail ? new QAccessibleWidget(rail, QAccessible::Chart) : nullptr;
 }
 
@@ -65,8 +65,7 @@ void MinuteRail::follow(Place place) {
 void MinuteRail::moveCursor(Place place) {
     cursor_ = place;
     const QString here = sentenceOf(place);
-    const QString name =
-        here.isEmpty() ? tr("Minute rail") : tr("Minute rail. %1").arg(here);
+    const QString name = here.isEmpty() ? tr("Minute rail") : tr("Minute rail. %1").arg(here);
     if (name != accessibleName()) setAccessibleName(name);
     update();
 }
@@ -111,8 +110,10 @@ bool MinuteRail::event(QEvent* event) {
     if (event->type() != QEvent::ToolTip) return QWidget::event(event);
     const auto* help = static_cast<QHelpEvent*>(event);
     const QString tip = tipAt(help->pos());
-    if (tip.isEmpty()) QToolTip::hideText();
-    else QToolTip::showText(help->globalPos(), tip, this);
+    if (tip.isEmpty())
+        QToolTip::hideText();
+    else
+        QToolTip::showText(help->globalPos(), tip, this);
     return true;
 }
 

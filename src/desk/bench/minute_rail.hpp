@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The hour to scale along the bottom of the Bench. Left and Right walk over the sections, or over the
-// groups once Down has led into them; Up leads back; Enter goes to the rows of a piece, as a click does.
+// The hour to scale along the bottom of the Bench. Left and Right walk over the sections, or over
+// the groups once Down has led into them; Up leads back; Enter goes to the rows of a piece, as a
+// click does.
 #pragma once
 #include "desk/bench/draft.hpp"
 #include "desk/bench/minute_rail_paint.hpp"

@@ -15,6 +15,7 @@ namespace bw {
 
 namespace {
 constexpr double kSide = 20, kPad = 8, kGap = 1;
+constexpr double kGroupShade = 0.1; // more would take the letters below 4.5:1
 
 QFont boldFont(QFont font) {
     font.setBold(true);
@@ -41,10 +42,13 @@ public:
         if (plan_.pieces.empty()) return;
         ruler();
         for (const RailPiece& piece : plan_.pieces) bar(piece);
-        overrun();
+        const bool over = plan_.total.planned > plan_.wall;
+        if (over) hatch();
+        for (const RailPiece& piece : plan_.pieces) words(piece);
+        if (over) overrun();
         for (std::size_t i = 0; i < plan_.pieces.size(); ++i) {
-            whisker(plan_.pieces[i]);
-            bracket(plan_.pieces[i], i % 2);
+            whisker(plan_.pieces[i], static_cast<double>(i % 2));
+            bracket(plan_.pieces[i], static_cast<double>(i % 2));
         }
         wall();
         marked();
@@ -69,8 +73,7 @@ private:
         const QString dot = QStringLiteral("  ·  ");
         while (parts.size() > 1 && p_.fontMetrics().horizontalAdvance(parts.join(dot)) > room)
             parts.removeLast();
-        return p_.fontMetrics().elidedText(parts.join(dot), Qt::ElideRight,
-                                           static_cast<int>(room));
+        return p_.fontMetrics().elidedText(parts.join(dot), Qt::ElideRight, static_cast<int>(room));
     }
 
     void ruler() {
@@ -96,11 +99,20 @@ private:
         const bool section = piece.kind == RailPiece::Kind::Section;
         const auto kind = static_cast<std::size_t>(piece.section);
         p_.fillRect(rect, section ? k_.section[kind] : shade(k_.line, 0.75));
-        const QColor text = section ? k_.onSection[kind] : k_.ink;
-        QRectF label = rect.adjusted(5, 1, -5, 0);
-        if (section) label.setBottom(g_.groups.top());
-        labelled(label, piece, text);
-        for (const RailGroup& group : piece.groups) groupCell(group, text);
+        for (const RailGroup& group : piece.groups)
+            p_.fillRect(g_.groupRect(group), shade(inkOn(piece), kGroupShade));
+    }
+
+    QColor inkOn(const RailPiece& piece) const {
+        const bool section = piece.kind == RailPiece::Kind::Section;
+        return section ? k_.onSection[static_cast<std::size_t>(piece.section)] : k_.ink;
+    }
+
+    void words(const RailPiece& piece) {
+        QRectF label = g_.pieceRect(piece).adjusted(5, 1, -5, 0);
+        if (piece.kind == RailPiece::Kind::Section) label.setBottom(g_.groups.top());
+        labelled(label, piece, inkOn(piece));
+        for (const RailGroup& group : piece.groups) groupCell(group, inkOn(piece));
     }
 
     // Name and clock if both fit, else the one or the other, else neither: the pointer tells.
@@ -117,7 +129,8 @@ private:
             p_.drawText(room, Qt::AlignLeft | Qt::AlignVCenter, name);
         }
         p_.setFont(font_);
-        if (bothFit) p_.drawText(room, Qt::AlignRight | Qt::AlignVCenter, clock);
+        if (bothFit)
+            p_.drawText(room, Qt::AlignRight | Qt::AlignVCenter, clock);
         else if (upright && clockWide <= room.width())
             p_.drawText(room, Qt::AlignCenter, clock);
         else if (nameWide > room.width() && clockWide <= room.width())
@@ -127,9 +140,9 @@ private:
     void groupCell(const RailGroup& group, const QColor& ink) {
         const QRectF cell = g_.groupRect(group);
         const bool now = group.place == marks_.now;
-        p_.fillRect(cell, now ? ink : shade(ink, 0.13));
+        if (now) p_.fillRect(cell, ink);
         if (group.openSlots > 0) {
-            p_.setPen(QPen(now ? k_.paper : ink, 1, Qt::DashLine));
+            p_.setPen(QPen(now ? QColor(Qt::white) : ink, 1, Qt::DashLine));
             p_.drawRect(cell.adjusted(0.5, 0.5, -0.5, -0.5));
         }
         const QString letter = plain(group.letter);
@@ -139,24 +152,27 @@ private:
         p_.drawText(cell, Qt::AlignCenter, letter);
     }
 
-    void overrun() {
-        const double wall = g_.x(plan_.wall), end = g_.x(plan_.total.planned);
-        if (end <= wall) return;
-        const QRectF over(wall, g_.bar.top(), end - wall, g_.bar.height());
-        p_.save();
-        p_.setClipRect(over, Qt::IntersectClip);
-        p_.setPen(QPen(k_.paper, 2));
-        for (double x = over.left() - over.height(); x < over.right(); x += 7)
-            p_.drawLine(QPointF(x, over.bottom()), QPointF(x + over.height(), over.top()));
-        p_.restore();
-        p_.setPen(QPen(k_.wall, 2));
-        p_.drawRect(over.adjusted(1, 1, -1, -1));
-        overrunLabel(over);
+    QRectF beyondWall() const {
+        const double wall = g_.x(plan_.wall);
+        return {wall, g_.bar.top(), g_.x(plan_.total.planned) - wall, g_.bar.height()};
     }
 
-    void overrunLabel(const QRectF& over) {
-        const QString text =
-            QLatin1Char('+') + railClock(plan_.total.planned - plan_.wall);
+    // White, so that what is written over it keeps its contrast in either theme.
+    void hatch() {
+        const QRectF over = beyondWall();
+        p_.save();
+        p_.setClipRect(over, Qt::IntersectClip);
+        p_.setPen(QPen(QColor(255, 255, 255, 150), 2.5));
+        for (double x = over.left() - over.height(); x < over.right(); x += 8)
+            p_.drawLine(QPointF(x, over.bottom()), QPointF(x + over.height(), over.top()));
+        p_.restore();
+    }
+
+    void overrun() {
+        const QRectF over = beyondWall();
+        p_.setPen(QPen(k_.wall, 2));
+        p_.drawRect(over.adjusted(1, 1, -1, -1));
+        const QString text = QLatin1Char('+') + railClock(plan_.total.planned - plan_.wall);
         p_.setFont(boldFont(font_));
         const double wide = QFontMetricsF(p_.font()).horizontalAdvance(text);
         const double room = g_.x(plan_.span) - over.right();
@@ -166,13 +182,13 @@ private:
                     Qt::AlignLeft | Qt::AlignVCenter, text);
     }
 
-    void whisker(const RailPiece& piece) {
+    void whisker(const RailPiece& piece, double row) {
         if (piece.kind != RailPiece::Kind::Section || piece.time.low == piece.time.high) return;
-        const double y = std::round(g_.whiskers.center().y()) + 0.5;
+        const double y = std::round(g_.whiskers.top() + 5 + 6 * row) + 0.5;
         const double from = g_.x(piece.earliest()), to = g_.x(piece.latest());
         p_.setPen(QPen(k_.ink, 1.2));
         p_.drawLine(QPointF(from, y), QPointF(to, y));
-        for (const double x : {from, to}) p_.drawLine(QPointF(x, y - 4), QPointF(x, y + 4));
+        for (const double x : {from, to}) p_.drawLine(QPointF(x, y - 3), QPointF(x, y + 3));
         const double at = g_.x(piece.end);
         const QPointF plumb[] = {{at - 3.5, y - 3}, {at + 3.5, y - 3}, {at, y + 4}};
         p_.setBrush(k_.ink);
@@ -181,11 +197,11 @@ private:
         p_.setBrush(Qt::NoBrush);
     }
 
-    void bracket(const RailPiece& piece, std::size_t row) {
+    void bracket(const RailPiece& piece, double row) {
         if (!piece.budget) return;
         const bool fits = piece.time.planned <= ExactTime(piece.budget->hi());
         const double top = g_.budgets.top() + 2;
-        const double y = std::round(top + 3 + 4 * static_cast<double>(row)) + 0.5;
+        const double y = std::round(top + 3 + 5 * row) + 0.5;
         const double from = g_.x(piece.start) + 1.5;
         const double lo = g_.x(piece.start + piece.budget->lo());
         const double hi = g_.x(piece.start + piece.budget->hi());
@@ -201,7 +217,7 @@ private:
         const double x = std::round(g_.x(plan_.wall));
         p_.fillRect(QRectF(x - 1, g_.strip.top(), 2.5, g_.ruler.top() + 9 - g_.strip.top()),
                     k_.wall);
-        const QString text = tr("class ends %1").arg(railClock(plan_.wall));
+        const QString text = tr("class ends");
         p_.setFont(small_);
         p_.setPen(k_.wall);
         const double wide = QFontMetricsF(small_).horizontalAdvance(text) + 2;
@@ -217,7 +233,8 @@ private:
         }
         if (!marks_.focus) return;
         QRectF ring;
-        if (const RailGroup* group = plan_.groupAt(marks_.cursor)) ring = g_.groupRect(*group);
+        if (const RailGroup* group = plan_.groupAt(marks_.cursor))
+            ring = g_.groupRect(*group);
         else if (const RailPiece* piece = plan_.sectionAt(marks_.cursor))
             ring = g_.pieceRect(*piece);
         if (ring.isEmpty()) return;
@@ -252,13 +269,15 @@ QRectF RailGeometry::groupRect(const RailGroup& group) const {
 }
 
 int railHeight(const QFont& font) {
-    const double line = QFontMetricsF(font).height(), small = QFontMetricsF(smallFont(font)).height();
-    return static_cast<int>(std::ceil(2 * kPad + (line + 4) + small + 12 + (line + 8 + small + 4) +
-                                      13 + (small + 9)));
+    const double line = QFontMetricsF(font).height(),
+                 small = QFontMetricsF(smallFont(font)).height();
+    return static_cast<int>(
+        std::ceil(2 * kPad + (line + 4) + small + 17 + (line + 8 + small + 4) + 14 + (small + 9)));
 }
 
 RailGeometry railGeometry(QRectF area, const RailPlan& plan, const QFont& font) {
-    const double line = QFontMetricsF(font).height(), small = QFontMetricsF(smallFont(font)).height();
+    const double line = QFontMetricsF(font).height(),
+                 small = QFontMetricsF(smallFont(font)).height();
     const double spare = std::clamp(area.height() - railHeight(font), 0.0, 30.0);
     area.adjust(kSide, kPad, -kSide, -kPad);
     RailGeometry g;
@@ -270,11 +289,11 @@ RailGeometry railGeometry(QRectF area, const RailPlan& plan, const QFont& font) 
     };
     g.headline = lane(line + 4);
     g.strip = lane(small);
-    g.whiskers = lane(12);
+    g.whiskers = lane(17);
     g.bar = lane(line + 8 + small + 4 + spare);
     g.groups = g.bar;
     g.groups.setTop(g.bar.bottom() - small - 3);
-    g.budgets = lane(13);
+    g.budgets = lane(14);
     g.ruler = lane(small + 9);
     if (plan.span > ExactTime{}) g.perTick = area.width() / static_cast<double>(plan.span.count());
     return g;

@@ -61,7 +61,8 @@ std::vector<Place> placesLike(const RailPlan& plan, Place like) {
     std::vector<Place> places;
     for (const RailPiece& piece : plan.pieces) {
         if (piece.kind != RailPiece::Kind::Section) continue;
-        if (like.isSection()) places.push_back(piece.place);
+        if (like.isSection())
+            places.push_back(piece.place);
         else
             for (const RailGroup& group : piece.groups) places.push_back(group.place);
     }
@@ -77,8 +78,8 @@ RailPlan RailPlan::of(const GymSettings& gym, const Block& block, const SessionT
     plan.pieces.reserve(block.sections.size() + 2);
     plan.pieces.push_back(edge(RailPiece::Kind::Opening, ExactTime{}, gym.opening));
     for (std::size_t s = 0; s < block.sections.size(); ++s)
-        plan.pieces.push_back(sectionPiece(block, static_cast<int>(s), time.sections[s],
-                                           plan.pieces.back().end));
+        plan.pieces.push_back(
+            sectionPiece(block, static_cast<int>(s), time.sections[s], plan.pieces.back().end));
     plan.pieces.push_back(edge(RailPiece::Kind::Closing, plan.pieces.back().end, gym.closing));
     plan.span = spanOf(plan);
     return plan;

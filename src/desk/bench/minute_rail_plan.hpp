@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The session laid along the clock: when each piece starts and ends this week if all goes as planned.
-// No pixels here.
+// The session laid along the clock: when each piece starts and ends this week if all goes as
+// planned. No pixels here.
 #pragma once
 #include "blockwright/model/place.hpp"
 #include "blockwright/time/timing.hpp"
@@ -38,7 +38,8 @@ struct RailPlan {
     std::vector<RailPiece> pieces; // none: there is no month
     Figures total;
     ExactTime wall{}; // the end of class
-    ExactTime span{}; // what the scale must hold: whole five minutes, a little more than all there is
+    ExactTime
+        span{}; // what the scale must hold: whole five minutes, a little more than all there is
     int openSlots = 0;
 
     static RailPlan of(const GymSettings& gym, const Block& block, const SessionTime& time);

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/bench/minute_rail_words.hpp"
 
-#include "blockwright/model/shorthand.hpp"
 #include "desk/frame/words.hpp"
 
 #include <QCoreApplication>
@@ -9,11 +8,16 @@
 namespace bw {
 
 namespace {
-QString tr(const char* source, const char* about = nullptr, int n = -1) {
-    return QCoreApplication::translate("MinuteRail", source, about, n);
+QString tr(const char* source) { return QCoreApplication::translate("MinuteRail", source); }
+
+std::chrono::seconds wholeSeconds(Millis time) {
+    return std::chrono::floor<std::chrono::seconds>(time + Millis(500));
 }
 
-QString clock(Millis time) { return plain(clockText(time)); }
+QString clock(Millis time) {
+    const auto whole = wholeSeconds(time).count();
+    return QStringLiteral("%1:%2").arg(whole / 60).arg(whole % 60, 2, 10, QLatin1Char('0'));
+}
 
 QString open(int slots) {
     return slots == 1 ? tr("1 open slot takes no time yet")
@@ -21,7 +25,8 @@ QString open(int slots) {
 }
 
 QString against(const RailPlan& plan) {
-    const ExactTime left = plan.wall - plan.total.planned;
+    // From the figures as they are shown, so that they add up.
+    const ExactTime left = plan.wall - wholeSeconds(roundHalvesUp(plan.total.planned));
     if (left == ExactTime{}) return tr("exactly full");
     return left > ExactTime{} ? tr("%1 to spare").arg(railClock(left))
                               : tr("%1 over").arg(railClock(-left));
@@ -46,8 +51,8 @@ QString railBudget(const Range<Millis>& budget) {
     const auto text = [&](Millis t) {
         return minutes ? QString::number(t / std::chrono::minutes(1)) : clock(t);
     };
-    const QString span = budget.single() ? text(budget.lo())
-                                         : text(budget.lo()) + QChar(u'–') + text(budget.hi());
+    const QString span =
+        budget.single() ? text(budget.lo()) : text(budget.lo()) + QChar(u'–') + text(budget.hi());
     return minutes ? tr("%1 min").arg(span) : span;
 }
 
@@ -91,8 +96,8 @@ QString pieceSentence(const RailPiece& piece) {
 }
 
 QString groupSentence(const RailPiece& piece, const RailGroup& group) {
-    QString text = tr("%1, group %2: %3")
-                       .arg(pieceName(piece), plain(group.letter), figures(group.time));
+    QString text =
+        tr("%1, group %2: %3").arg(pieceName(piece), plain(group.letter), figures(group.time));
     if (group.openSlots > 0) text += QStringLiteral("; ") + open(group.openSlots);
     return text + QLatin1Char('.');
 }

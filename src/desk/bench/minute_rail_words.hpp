@@ -8,9 +8,9 @@
 
 namespace bw {
 
-[[nodiscard]] QString railClock(ExactTime time);            // "26:10"
+[[nodiscard]] QString railClock(ExactTime time); // "26:10"; an hour is "60:00", as on the ruler
 [[nodiscard]] QString railBudget(const Range<Millis>& budget); // "8–12 min", "7:30–10:00"
-[[nodiscard]] QString pieceName(const RailPiece& piece);    // "Opening", "Strength"
+[[nodiscard]] QString pieceName(const RailPiece& piece);       // "Opening", "Strength"
 
 // The line along the top, most important first; what does not fit is left out from the end.
 [[nodiscard]] QStringList railHeadline(const RailPlan& plan);
