@@ -1,2 +1,4 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-int main() { return 0; }
+#include "desk/frame/run_desk.hpp"
+
+int main(int argc, char* argv[]) { return bw::runDesk(argc, argv); }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/bench/exercise_editor.hpp"
 
+#include "desk/bench/exercise_line.hpp"
 #include "desk/frame/words.hpp"
 
 #include <QAbstractItemView>
@@ -14,13 +15,13 @@ namespace {
 constexpr int kIdRole = Qt::UserRole + 1;
 const QString kNew = QStringLiteral("+");
 
-QString described(const Gym& gym, const Exercise& e) {
+QString about(const Gym& gym, const Exercise& e) {
     QStringList words{patternName(e.patterns.largest())};
     if (!e.needs.empty() && !e.needs.front().empty()) {
         const KitItem* item = gym.findKit(e.needs.front().front().kit);
         words << plain(item ? item->name : e.needs.front().front().kit.text()).toLower();
     }
-    return plain(e.name) + QStringLiteral("   ") + words.join(QStringLiteral(" · "));
+    return words.join(QStringLiteral(" · "));
 }
 } // namespace
 
@@ -32,6 +33,7 @@ ExerciseEditor::ExerciseEditor(const Gym& gym, SearchWish wish, QWidget* parent)
     completer_->setMaxVisibleItems(10);
     completer_->setWidget(this);
     completer_->popup()->setMinimumWidth(420);
+    completer_->popup()->setItemDelegate(new ExerciseLine(completer_->popup()));
     completer_->popup()->setAccessibleName(tr("Exercises that fit what is typed"));
     completer_->popup()->installEventFilter(this); // after the completer's own: asked first
     connect(this, &QLineEdit::textEdited, this, &ExerciseEditor::look);
@@ -49,7 +51,10 @@ void ExerciseEditor::fill() {
     const std::string typed = text().trimmed().toStdString();
     const auto hits = searchShelf(gym_, typed, wish_, 40);
     for (const Exercise* e : hits) {
-        auto* item = new QStandardItem(described(gym_, *e));
+        auto* item = new QStandardItem(plain(e->name));
+        item->setData(about(gym_, *e), ExerciseLine::kAboutRole);
+        item->setData(plain(e->name) + QStringLiteral(", ") + about(gym_, *e),
+                      Qt::AccessibleTextRole);
         item->setData(plain(e->id.text()), kIdRole);
         list_->appendRow(item);
     }

@@ -1,0 +1,184 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/frame/main_window.hpp"
+
+#include "desk/frame/actions.hpp"
+#include "desk/frame/help_actions.hpp"
+#include "desk/frame/menus.hpp"
+#include "desk/frame/notice.hpp"
+#include "desk/frame/prompts.hpp"
+#include "desk/frame/remembered.hpp"
+#include "desk/frame/resources.hpp"
+#include "desk/frame/start_page.hpp"
+#include "desk/frame/words.hpp"
+#include "desk/frame/workspace.hpp"
+
+#include <QApplication>
+#include <QCloseEvent>
+#include <QMenuBar>
+#include <QScreen>
+#include <QStackedWidget>
+
+namespace bw {
+
+namespace {
+constexpr QSize kFirstSize{1360, 860};
+
+QString gymFilter() { return MainWindow::tr("Gym files (*.bwgym);;All files (*)"); }
+
+bool sameFile(const std::filesystem::path& a, const std::filesystem::path& b) {
+    std::error_code ignored;
+    return std::filesystem::equivalent(a, b, ignored);
+}
+} // namespace
+
+MainWindow::MainWindow()
+    : stack_(new QStackedWidget(this)), start_(new StartPage(stack_)), theme_(Remembered::theme()) {
+    setWindowIcon(programIcon());
+    stack_->addWidget(start_);
+    setCentralWidget(stack_);
+    wireStart();
+    newActions();
+    rebuildMenus();
+    nameWindow();
+    resize(kFirstSize);
+    restoreGeometry(Remembered::geometry());
+    const QSize room = screen()->availableSize();
+    if (width() > room.width() || height() > room.height()) setWindowState(Qt::WindowMaximized);
+}
+
+MainWindow::~MainWindow() = default;
+
+void MainWindow::wireStart() {
+    connect(start_, &StartPage::demoWanted, this, &MainWindow::openDemo);
+    connect(start_, &StartPage::emptyWanted, this, &MainWindow::startEmpty);
+    connect(start_, &StartPage::bundleWanted, this, &MainWindow::startFromBundle);
+    connect(start_, &StartPage::otherWanted, this, &MainWindow::askFile);
+    connect(start_, &StartPage::backWanted, this, [this] {
+        stack_->setCurrentWidget(workspace_);
+        rebuildMenus();
+    });
+}
+
+// The old ones may be in the middle of being triggered: they go later, but can't be triggered
+// again.
+void MainWindow::newActions() {
+    if (actions_) {
+        for (const auto& entry : actions_->all()) entry.action->setEnabled(false);
+        menuBar()->clear();
+        actions_->deleteLater();
+    }
+    actions_ = new Actions(this);
+    const QString gym = tr("Gym");
+    actions_->add(gym, QStringLiteral("new-gym"), tr("&New gym…"), {}, nullptr,
+                  [this] { showStart(); });
+    actions_->add(gym, QStringLiteral("open-gym"), tr("&Open a gym file…"), {Qt::CTRL | Qt::Key_O},
+                  nullptr, [this] { askFile(); });
+    actions_->add(gym, QStringLiteral("quit"), tr("&Quit"), {Qt::CTRL | Qt::Key_Q}, nullptr,
+                  [this] { close(); });
+    addThemeActions(*actions_, theme_, [this](Theme theme) {
+        Remembered::setTheme(theme);
+        setTheme(theme);
+    });
+    addHelpActions(*actions_, this);
+}
+
+void MainWindow::rebuildMenus() {
+    buildMenus(*menuBar(), *actions_, stack_->currentWidget() == workspace_,
+               [this](const QString& file) { openFile(pathOf(file)); });
+}
+
+void MainWindow::take(Opening opening) {
+    if (!opening) return tell(opening.why());
+    delete workspace_; // with its gym, and the right to write to it
+    newActions();
+    workspace_ = new Workspace(std::move(opening).value(), *actions_, stack_);
+    stack_->addWidget(workspace_);
+    stack_->setCurrentWidget(workspace_);
+    Remembered::opened(workspace_->gym().file().path());
+    start_->offerBack({});
+    rebuildMenus();
+    connect(&workspace_->draft(), &Draft::changed, this, &MainWindow::nameWindow);
+    nameWindow();
+    workspace_->page()->setFocus();
+}
+
+void MainWindow::tell(const Message& trouble) {
+    if (workspace_ && stack_->currentWidget() == workspace_)
+        return workspace_->notice().tell(trouble);
+    start_->tell(trouble);
+}
+
+void MainWindow::openFile(const std::filesystem::path& path) {
+    if (workspace_ && sameFile(path, workspace_->gym().file().path())) {
+        stack_->setCurrentWidget(workspace_);
+        return rebuildMenus();
+    }
+    take(openGymFile(path));
+}
+
+void MainWindow::openDemo() {
+    if (workspace_ && sameFile(demoPath(), workspace_->gym().file().path()))
+        return openFile(demoPath());
+    take(bw::openDemo(demoPath()));
+}
+
+void MainWindow::showMonth(Month month) {
+    if (!workspace_) return;
+    if (workspace_->gym().gym().block(month)) return workspace_->draft().showMonth(month);
+    workspace_->notice().tell({"This gym has no month %1.", {month.text()}});
+}
+
+void MainWindow::showStart() {
+    start_->offerBack(workspace_ ? plain(workspace_->gym().gym().settings.name) : QString());
+    stack_->setCurrentWidget(start_);
+    rebuildMenus();
+    start_->setFocus();
+}
+
+void MainWindow::askFile() {
+    if (const auto file = prompts().openFile(this, tr("Open a gym file"), gymFilter()))
+        openFile(pathOf(*file));
+}
+
+std::optional<std::filesystem::path> MainWindow::placeForNew() {
+    std::error_code ignored;
+    if (!std::filesystem::exists(defaultGymPath(), ignored)) return defaultGymPath();
+    const auto file = prompts().saveFile(this, tr("Where should the new gym file be?"),
+                                         pathText(dataFolder() / "new.bwgym"), gymFilter());
+    return file ? std::optional(pathOf(*file)) : std::nullopt;
+}
+
+void MainWindow::startEmpty(const QString& name) {
+    if (const auto path = placeForNew()) take(createEmptyGym(*path, name));
+}
+
+void MainWindow::startFromBundle() {
+    const auto bundle = prompts().openFile(this, tr("Bring in a bundle"),
+                                           tr("Bundles (*.bundle.json *.json);;All files (*)"));
+    if (!bundle) return;
+    if (const auto path = placeForNew()) take(createFromBundle(*path, *bundle));
+}
+
+void MainWindow::setTheme(Theme theme) {
+    theme_ = theme;
+    applyTheme(*qApp, theme);
+    if (QAction* chosen = actions_->find(themeActionId(theme))) chosen->setChecked(true);
+}
+
+void MainWindow::nameWindow() {
+    QString title = tr("Blockwright");
+    if (workspace_) {
+        const Draft& draft = workspace_->draft();
+        const QString gym = plain(workspace_->gym().gym().settings.name);
+        title = (draft.month() ? monthName(*draft.month()) + QStringLiteral(" · ") : QString()) +
+                (gym.isEmpty() ? QString() : gym + QStringLiteral(" · ")) + title;
+    }
+    setWindowTitle(title);
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+    Remembered::setGeometry(saveGeometry());
+    QMainWindow::closeEvent(event);
+}
+
+} // namespace bw

@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The window: either the start page or one open gym. It only assembles; what is done is done by
+// those who are assembled.
+#pragma once
+#include "blockwright/model/calendar.hpp"
+#include "desk/frame/gym_opening.hpp"
+#include "desk/frame/theme.hpp"
+
+#include <QMainWindow>
+
+#include <filesystem>
+#include <optional>
+
+class QStackedWidget;
+
+namespace bw {
+
+class Actions;
+class StartPage;
+class Workspace;
+
+class MainWindow : public QMainWindow {
+    Q_OBJECT
+public:
+    MainWindow();
+    ~MainWindow() override;
+
+    // Shows the gym, or says why there is none, on the start page or above the page; what was open
+    // stays open then.
+    void take(Opening opening);
+    void openFile(const std::filesystem::path& path);
+    void openDemo();
+    void showMonth(Month month); // says so when the gym has no such month
+    void showStart();
+    void setTheme(Theme theme);
+
+    [[nodiscard]] Workspace* workspace() { return workspace_; } // null: no gym is open
+    [[nodiscard]] StartPage& startPage() { return *start_; }
+    [[nodiscard]] Actions& actions() { return *actions_; }
+
+protected:
+    void closeEvent(QCloseEvent* event) override;
+
+private:
+    void wireStart();
+    void newActions();
+    void rebuildMenus();
+    void tell(const Message& trouble);
+    void askFile();
+    void startEmpty(const QString& name);
+    void startFromBundle();
+    [[nodiscard]] std::optional<std::filesystem::path> placeForNew();
+    void nameWindow();
+
+    QStackedWidget* stack_;
+    StartPage* start_;
+    Actions* actions_ = nullptr;
+    Workspace* workspace_ = nullptr;
+    Theme theme_ = Theme::System;
+};
+
+} // namespace bw

@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/frame/run_desk.hpp"
+
+#include "desk/frame/clean_exit.hpp"
+#include "desk/frame/first_paint.hpp"
+#include "desk/frame/launch.hpp"
+#include "desk/frame/main_window.hpp"
+#include "desk/frame/remembered.hpp"
+
+#include <QApplication>
+
+#include <cstdio>
+
+namespace bw {
+
+namespace {
+// What was asked for, else what was open last, else the usual file, else the start page.
+void openWanted(MainWindow& window, const Launch& launch) {
+    std::error_code ignored;
+    if (launch.demo)
+        window.openDemo();
+    else if (launch.file)
+        window.openFile(*launch.file);
+    else if (const auto last = Remembered::last())
+        window.openFile(*last);
+    else if (std::filesystem::exists(defaultGymPath(), ignored))
+        window.openFile(defaultGymPath());
+    if (!window.workspace()) window.showStart();
+    if (launch.month) window.showMonth(*launch.month);
+}
+
+void reportFirstPaint(MainWindow& window) {
+    afterFirstPaint(&window, [] {
+        std::printf("%.0f\n", millisSinceStart());
+        QCoreApplication::quit();
+    });
+}
+} // namespace
+
+int runDesk(int argc, char* argv[]) {
+    QGuiApplication::setHighDpiScaleFactorRoundingPolicy(
+        Qt::HighDpiScaleFactorRoundingPolicy::PassThrough);
+    QApplication app(argc, argv);
+    QApplication::setApplicationName(QStringLiteral("Blockwright"));
+    QApplication::setApplicationVersion(QStringLiteral(BLOCKWRIGHT_VERSION));
+    QGuiApplication::setDesktopFileName(QStringLiteral("io.github.blockwright.Blockwright"));
+    const auto launch = readLaunch(QApplication::arguments());
+    if (!launch) {
+        std::fprintf(stderr, "%s\n", launch.why().english().c_str());
+        return 2;
+    }
+    if (!launch->answer.isEmpty()) {
+        std::fputs(launch->answer.toUtf8().constData(), stdout);
+        return 0;
+    }
+    const CleanExit leaving(nullptr);
+    applyTheme(app, launch->theme.value_or(Remembered::theme()));
+    MainWindow window;
+    if (launch->theme) window.setTheme(*launch->theme);
+    openWanted(window, *launch);
+    if (launch->benchStart) reportFirstPaint(window);
+    window.show();
+    return QApplication::exec();
+}
+
+} // namespace bw

@@ -1,0 +1,144 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/frame/workspace.hpp"
+
+#include "desk/bench/bench_page.hpp"
+#include "desk/bench/findings_panel.hpp"
+#include "desk/frame/actions.hpp"
+#include "desk/frame/bundle_actions.hpp"
+#include "desk/frame/frame_style.hpp"
+#include "desk/frame/headline.hpp"
+#include "desk/frame/month_actions.hpp"
+#include "desk/frame/notice.hpp"
+#include "desk/frame/places_column.hpp"
+#include "desk/frame/status_line.hpp"
+#include "desk/frame/undo_actions.hpp"
+#include "desk/sheets/sheets_page.hpp"
+
+#include <QActionGroup>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+namespace bw {
+
+Workspace::Workspace(std::unique_ptr<OpenGym> gym, Actions& actions, QWidget* parent)
+    : QWidget(parent), gym_(std::move(gym)), draft_(*gym_), content_(new QWidget(this)),
+      notice_(new Notice(content_)), status_(new StatusLine(gym_->file(), this)),
+      column_(new PlacesColumn(content_)), pages_(new QStackedWidget(content_)),
+      places_(new QActionGroup(content_)) {
+    addActions(actions);
+    assemble(actions);
+    addPlace(actions, 1, QStringLiteral("bench"), tr("Bench"),
+             bench_ = new BenchPage(draft_, actions, pages_));
+    addPlace(actions, 7, QStringLiteral("sheets"), tr("Sheets"),
+             sheets_ = new SheetsPage(draft_, pages_));
+    pages_->addWidget(noMonth_ = emptyMonth(actions));
+    listening_ = gym_->changed.connect([this](const auto&) { notice_->quiet(); });
+    connect(&draft_, &Draft::changed, content_, [this] { follow(); });
+    goTo(bench_);
+}
+
+Workspace::~Workspace() {
+    listening_.reset();
+    delete content_;
+}
+
+void Workspace::assemble(Actions& actions) {
+    auto* right = new QVBoxLayout;
+    right->setSpacing(0);
+    auto* top = new QVBoxLayout;
+    top->setContentsMargins(12, 0, 12, 0);
+    top->addWidget(notice_);
+    right->addWidget(new Headline(draft_, actions, *notice_, content_));
+    right->addLayout(top);
+    right->addWidget(pages_, 1);
+    auto* across = new QHBoxLayout(content_);
+    across->setContentsMargins(0, 0, 0, 0);
+    across->setSpacing(0);
+    across->addWidget(column_);
+    across->addLayout(right, 1);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(0);
+    layout->addWidget(content_, 1);
+    layout->addWidget(status_);
+}
+
+void Workspace::addActions(Actions& actions) {
+    new UndoActions(*gym_, actions, *notice_, content_);
+    new MonthActions(draft_, actions, *notice_, content_);
+    new BundleActions(*gym_, actions, *notice_, status_->work(), content_);
+    const QString group = tr("Everywhere");
+    actions.add(group, QStringLiteral("next-finding"), tr("Next &finding"), {Qt::Key_F8}, nullptr,
+                [this] { nextFinding(1); });
+    actions.add(group, QStringLiteral("previous-finding"), tr("Previous f&inding"),
+                {Qt::SHIFT | Qt::Key_F8}, nullptr, [this] { nextFinding(-1); });
+    actions.add(group, QStringLiteral("print"), tr("&Print…"), {Qt::CTRL | Qt::Key_P}, nullptr,
+                [this] { print(); });
+    actions.add(group, QStringLiteral("save-pdf"), tr("&Keep the sheet as PDF…"), {}, nullptr,
+                [this] {
+                    goTo(sheets_);
+                    sheets_->savePdf();
+                });
+}
+
+void Workspace::addPlace(Actions& actions, int number, const QString& icon, const QString& word,
+                         QWidget* page) {
+    pages_->addWidget(page);
+    QAction* go = actions.add(tr("Places"), QStringLiteral("place-") + icon, word,
+                              {QKeySequence(QStringLiteral("Alt+%1").arg(number))}, nullptr,
+                              [this, page] { goTo(page); });
+    go->setCheckable(true);
+    go->setData(QVariant::fromValue(page));
+    places_->addAction(go);
+    column_->add(icon, go);
+}
+
+QWidget* Workspace::emptyMonth(Actions& actions) {
+    auto* page = new QWidget(pages_);
+    auto* words = new QLabel(tr("This gym has no month yet."), page);
+    dressAsFrame(page);
+    auto* start = new QPushButton(tr("Start this month"), page);
+    QAction* empty = actions.find(QStringLiteral("start-empty"));
+    start->setEnabled(empty->isEnabled());
+    connect(start, &QPushButton::clicked, empty, &QAction::trigger);
+    auto* layout = new QVBoxLayout(page);
+    layout->addStretch(2);
+    layout->addWidget(words, 0, Qt::AlignHCenter);
+    layout->addWidget(start, 0, Qt::AlignHCenter);
+    layout->addStretch(3);
+    page->setFocusProxy(start);
+    return page;
+}
+
+QWidget* Workspace::page() const { return pages_->currentWidget(); }
+
+void Workspace::goTo(QWidget* page) {
+    wanted_ = page;
+    for (QAction* go : places_->actions())
+        if (go->data().value<QWidget*>() == page) go->setChecked(true);
+    follow();
+    pages_->currentWidget()->setFocus(Qt::ShortcutFocusReason);
+}
+
+void Workspace::follow() {
+    QWidget* page = draft_.block() ? wanted_ : noMonth_;
+    if (page != pages_->currentWidget()) pages_->setCurrentWidget(page);
+}
+
+void Workspace::nextFinding(int step) {
+    if (draft_.verdict().findings.empty()) return;
+    if (wanted_ != bench_) goTo(bench_);
+    bench_->findings().nextFinding(step);
+}
+
+// From any other page first to where it can be seen what will be printed.
+void Workspace::print() {
+    if (!draft_.block()) return;
+    if (pages_->currentWidget() == sheets_) return sheets_->print();
+    goTo(sheets_);
+}
+
+} // namespace bw

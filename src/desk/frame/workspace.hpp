@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One open gym on the screen: the column of places, the line on top, the page of the chosen place
+// and the status line. Owns the gym and what is shown of it.
+#pragma once
+#include "desk/bench/draft.hpp"
+
+#include <QWidget>
+
+class QActionGroup;
+class QStackedWidget;
+
+namespace bw {
+
+class Actions;
+class BenchPage;
+class Notice;
+class PlacesColumn;
+class SheetsPage;
+class StatusLine;
+
+class Workspace : public QWidget {
+    Q_OBJECT
+public:
+    // `actions` gets entries that must not be used after this has gone.
+    Workspace(std::unique_ptr<OpenGym> gym, Actions& actions, QWidget* parent);
+    ~Workspace() override;
+
+    [[nodiscard]] Draft& draft() { return draft_; }
+    [[nodiscard]] OpenGym& gym() { return *gym_; }
+    [[nodiscard]] Notice& notice() { return *notice_; }
+    [[nodiscard]] StatusLine& status() { return *status_; }
+    [[nodiscard]] BenchPage& bench() { return *bench_; }
+    [[nodiscard]] QWidget* page() const; // on show
+
+private:
+    void assemble(Actions& actions);
+    void addActions(Actions& actions);
+    void addPlace(Actions& actions, int number, const QString& icon, const QString& word,
+                  QWidget* page);
+    QWidget* emptyMonth(Actions& actions);
+    void goTo(QWidget* page);
+    void nextFinding(int step);
+    void print();
+    void follow();
+
+    std::unique_ptr<OpenGym> gym_;
+    Draft draft_;
+    QWidget* content_; // all that is seen; goes before the draft it looks at
+    Notice* notice_;
+    StatusLine* status_;
+    PlacesColumn* column_;
+    QStackedWidget* pages_;
+    QActionGroup* places_;
+    BenchPage* bench_ = nullptr;
+    SheetsPage* sheets_ = nullptr;
+    QWidget *noMonth_ = nullptr,
+            *wanted_ = nullptr; // the page chosen, though there may be no month
+    Connection listening_;
+};
+
+} // namespace bw
