@@ -4,15 +4,14 @@
 #include <QCoreApplication>
 
 #include <array>
+#include <span>
 
 namespace bw {
 
 namespace {
 QString say(const char* english) { return QCoreApplication::translate("bw::sheets", english); }
 
-template <std::size_t N> QString pick(const std::array<const char*, N>& words, std::size_t i) {
-    return say(words[i]);
-}
+QString pick(std::span<const char* const> words, std::size_t i) { return say(words[i]); }
 } // namespace
 
 QString sheetName(SheetKind kind) {
