@@ -70,6 +70,7 @@ int runProgram(int argc, char* argv[]) {
     program.footer(kFooter);
     const auto all = allCommands();
     std::vector<std::pair<CLI::App*, Command*>> commands;
+    commands.reserve(all.size());
     for (const auto& c : all) commands.emplace_back(&c->declare(program), c.get());
     try {
         program.parse(argc, argv);

@@ -7,6 +7,7 @@ namespace bw {
 
 namespace {
 template <class... F> struct Each : F... { using F::operator()...; };
+template <class... F> Each(F...) -> Each<F...>; // clang 14 can't work it out for an aggregate
 
 template <class V, class I> void eraseById(V& list, const I& id) {
     std::erase_if(list, [&](const auto& x) { return x.id == id; });

@@ -14,6 +14,9 @@ using json::kNone;
 using json::Node;
 
 namespace {
+constexpr std::int64_t kWholeKg = Mass::kMost / Mass::kMicrogramsPerKg;
+constexpr auto kMostKg = static_cast<double>(kWholeKg);
+
 // As short as it can be without loss.
 std::string numberText(double x) {
     char buffer[32];
@@ -116,8 +119,7 @@ std::optional<Millis> readSeconds(Reader& r, Node n, int lo, int hi) {
 }
 
 std::optional<Mass> readKg(Reader& r, Node n) {
-    constexpr double kMost = static_cast<double>(Mass::kMost / Mass::kMicrogramsPerKg);
-    const auto ug = readGrains(r, n, {0, kMost}, Mass::kMicrogramsPerKg);
+    const auto ug = readGrains(r, n, {0, kMostKg}, Mass::kMicrogramsPerKg);
     return ug ? checked(r, n, Mass::fromMicrograms(*ug)) : std::nullopt;
 }
 
@@ -129,7 +131,7 @@ std::optional<Mass> readKgKey(Reader& r, Node member) {
     const bool number = error == std::errc{} && end == key.data() + key.size() &&
                         key.find_first_not_of("0123456789.") == key.npos && key.front() != '.' &&
                         key.back() != '.';
-    const Bounds bounds{0, static_cast<double>(Mass::kMost / Mass::kMicrogramsPerKg), true};
+    const Bounds bounds{0, kMostKg, true};
     const bool fits = number && inside(kg, bounds);
     const auto ug = fits ? toGrains(r, member, kg, Mass::kMicrogramsPerKg) : 0;
     if (ug > 0) return checked(r, member, Mass::fromMicrograms(ug));
