@@ -104,6 +104,25 @@ TEST_CASE("Walking down the findings marks the rows each is about") {
     CHECK(qvariant_cast<Place>(picked[0][0]) == Place{0, 0});
 }
 
+TEST_CASE("The focus alone marks no rows; a click on the finding at hand does") {
+    Panel desk;
+    const Place first = desk.model->at(0).finding.place, typing{1, 0, 1};
+    REQUIRE(first != typing);
+    desk.draft->setPlace(typing);
+    FindingsPanel fresh(*desk.draft, nullptr);
+    auto* list = fresh.findChild<FindingsList*>();
+    fresh.resize(320, 300);
+    fresh.show();
+    fresh.activateWindow();
+    fresh.setFocus(Qt::TabFocusReason);
+    (void)QTest::qWaitForWindowActive(&fresh);
+    REQUIRE(list->hasFocus());
+    REQUIRE(fresh.current() != nullptr); // at hand for Enter and T
+    CHECK(desk.draft->place() == typing);
+    QTest::mouseClick(list->viewport(), Qt::LeftButton, {}, {60, 12});
+    CHECK(desk.draft->place() == first);
+}
+
 TEST_CASE("T does the first thing to try that the program can do, and it can be undone") {
     Panel desk;
     desk.makeUp();

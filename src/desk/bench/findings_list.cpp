@@ -26,6 +26,8 @@ FindingsList::FindingsList(FindingsModel& model, QWidget* parent)
     setEditTriggers(NoEditTriggers);
     setMouseTracking(true);
     setTabKeyNavigation(false);
+    connect(this, &QListView::clicked, this, // on the current one too
+            [this](const QModelIndex& index) { Q_EMIT chosen(index.row()); });
     setAccessibleName(tr("Findings"));
     setAccessibleDescription(tr("Enter goes to the rows, T tries the first thing, the menu key "
                                 "offers everything to try."));
@@ -53,6 +55,13 @@ void FindingsList::currentChanged(const QModelIndex& now, const QModelIndex& bef
     QListView::currentChanged(now, before);
     delegate_->setOpen(now);
     if (!updating_ && now.isValid()) Q_EMIT chosen(now.row());
+}
+
+// The view makes a row current when the focus comes; that alone must not move the coach's place.
+void FindingsList::focusInEvent(QFocusEvent* event) {
+    updating_ = true;
+    QListView::focusInEvent(event);
+    updating_ = false;
 }
 
 void FindingsList::keyPressEvent(QKeyEvent* event) {

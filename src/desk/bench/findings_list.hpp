@@ -27,6 +27,7 @@ Q_SIGNALS:
 
 protected:
     void currentChanged(const QModelIndex& now, const QModelIndex& before) override;
+    void focusInEvent(QFocusEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void keyboardSearch(const QString&) override {} // letters are commands here
     void mousePressEvent(QMouseEvent* event) override;
