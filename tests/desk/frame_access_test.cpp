@@ -162,7 +162,7 @@ TEST_CASE("The theme changes while the window is open, and is remembered") {
     d.settle();
     CHECK(inks().paper == inksOf(true).paper);
     for (QWidget* w : d.work().findChildren<QWidget*>())
-        if (w->inherits("bw::Headline")) CHECK(w->styleSheet() == frameStyle(inksOf(true)));
+        if (w->inherits("bw::Headline")) CHECK(w->styleSheet().toStdString() == frameStyle(inksOf(true)).toStdString());
     d.window.actions().find(QStringLiteral("theme-light"))->trigger();
     d.settle();
     CHECK(inks().paper == inksOf(false).paper);

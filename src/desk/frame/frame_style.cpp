@@ -2,7 +2,6 @@
 #include "desk/frame/frame_style.hpp"
 
 #include <QColor>
-#include <QEvent>
 #include <QWidget>
 
 namespace bw {
@@ -46,28 +45,20 @@ QFrame#card { background: @paper; border: 1px solid @line; border-radius: 3px; }
 QLabel { color: @ink; background: transparent; }
 QLabel[quiet="true"], QWidget#status QLabel { color: @quiet; }
 )";
-
-class Dresser : public QObject {
-public:
-    explicit Dresser(QWidget* part) : QObject(part), part_(part) { dress(); }
-    bool eventFilter(QObject*, QEvent* event) override {
-        // A widget with a style of its own hears of the application's colours only.
-        if (event->type() == QEvent::PaletteChange ||
-            event->type() == QEvent::ApplicationPaletteChange)
-            dress();
-        return false;
-    }
-
-private:
-    void dress() {
-        const QString style = frameStyle(inks());
-        if (style != part_->styleSheet()) part_->setStyleSheet(style);
-    }
-    QWidget* part_;
-};
+constexpr const char* kDressed = "dressedAsFrame";
 } // namespace
 
-void dressAsFrame(QWidget* part) { part->installEventFilter(new Dresser(part)); }
+void dressAsFrame(QWidget* part) {
+    part->setProperty(kDressed, true);
+    part->setStyleSheet(frameStyle(inks()));
+}
+
+void dressAgain(QWidget* window) {
+    const QString style = frameStyle(inks());
+    for (QWidget* part : window->findChildren<QWidget*>())
+        if (part->property(kDressed).toBool() && part->styleSheet() != style)
+            part->setStyleSheet(style);
+}
 
 QString frameStyle(const Inks& k) {
     QString style = QString::fromLatin1(kStyle);

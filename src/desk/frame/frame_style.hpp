@@ -9,7 +9,8 @@ class QWidget;
 namespace bw {
 
 [[nodiscard]] QString frameStyle(const Inks& inks);
-// Gives the widget that look, now and whenever the colours change.
 void dressAsFrame(QWidget* part);
+// After a change of colours: Qt tells the window of it, but no widget that has a style sheet.
+void dressAgain(QWidget* window);
 
 } // namespace bw

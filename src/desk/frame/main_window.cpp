@@ -2,6 +2,7 @@
 #include "desk/frame/main_window.hpp"
 
 #include "desk/frame/actions.hpp"
+#include "desk/frame/frame_style.hpp"
 #include "desk/frame/help_actions.hpp"
 #include "desk/frame/menus.hpp"
 #include "desk/frame/notice.hpp"
@@ -174,6 +175,11 @@ void MainWindow::nameWindow() {
                 (gym.isEmpty() ? QString() : gym + QStringLiteral(" · ")) + title;
     }
     setWindowTitle(title);
+}
+
+void MainWindow::changeEvent(QEvent* event) {
+    if (event->type() == QEvent::PaletteChange) dressAgain(this);
+    QMainWindow::changeEvent(event);
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {

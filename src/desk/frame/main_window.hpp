@@ -39,6 +39,7 @@ public:
     [[nodiscard]] Actions& actions() { return *actions_; }
 
 protected:
+    void changeEvent(QEvent* event) override;
     void closeEvent(QCloseEvent* event) override;
 
 private:
