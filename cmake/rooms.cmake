@@ -1,7 +1,7 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 # One room, one target. What a room may touch is what it links, and nothing else.
 set(BW_WARNINGS -Wall -Wextra -Wpedantic -Wshadow -Wnon-virtual-dtor -Woverloaded-virtual
-                -Wcast-align -Wunused -Wnull-dereference -Wdouble-promotion)
+                -Wcast-align -Wunused -Wdouble-promotion)
 if(BLOCKWRIGHT_WERROR)
   list(APPEND BW_WARNINGS -Werror)
 endif()
