@@ -67,7 +67,7 @@ private:
         p_.drawText(at_.where, Qt::AlignLeft | Qt::AlignVCenter, row_.where);
         p_.setFont(small_);
         p_.drawText(at_.figures, Qt::AlignRight | Qt::AlignVCenter, row_.figures);
-        paintGauge(p_, at_.gauge, row_.gauge, colour_, k_);
+        if (!at_.gauge.isNull()) paintGauge(p_, at_.gauge, row_.gauge, colour_, k_);
     }
 
     void basis(bool open) {
@@ -161,7 +161,8 @@ FindingPlaces FindingsDelegate::places(const QStyleOptionViewItem& option, const
     const int metaTop = at.text.bottom() + 3;
     at.gauge = QRect(right - kGauge, metaTop, kGauge, line);
     const int figuresWide = small.horizontalAdvance(row.figures);
-    const int figuresRight = row.gauge.shown ? at.gauge.left() - 8 : right;
+    if (!row.gauge.shown || figuresWide + 8 + kGauge > width) at.gauge = {};
+    const int figuresRight = at.gauge.isNull() ? right : at.gauge.left() - 8;
     at.figures = QRect(figuresRight - figuresWide, metaTop, figuresWide, line);
     const int whereWide = QFontMetrics(strong(smallType)).horizontalAdvance(row.where);
     const bool placed = left + whereWide + 8 <= at.figures.left();

@@ -119,11 +119,6 @@ void FindingsModel::bring(std::size_t row, FindingRow next) {
     if (!alike) Q_EMIT dataChanged(index(to), index(to));
 }
 
-int FindingsModel::count(Level level) const {
-    return static_cast<int>(std::count_if(
-        rows_.begin(), rows_.end(), [&](const FindingRow& r) { return r.finding.level == level; }));
-}
-
 int FindingsModel::rowCount(const QModelIndex& parent) const {
     return parent.isValid() ? 0 : static_cast<int>(rows_.size());
 }

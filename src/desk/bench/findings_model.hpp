@@ -34,7 +34,6 @@ public:
     [[nodiscard]] const FindingRow& at(int row) const {
         return rows_[static_cast<std::size_t>(row)];
     }
-    [[nodiscard]] int count(Level level) const;
 
     int rowCount(const QModelIndex& parent = {}) const override;
     QVariant data(const QModelIndex& index, int role) const override;

@@ -16,7 +16,7 @@
 namespace bw {
 
 namespace {
-constexpr Level kLevels[] = {Level::Stop, Level::Look, Level::Note};
+constexpr int kNarrowest = 270; // figures and gauge stand beside each other
 
 QString measuredTitles() {
     QString items;
@@ -29,8 +29,7 @@ QString measuredTitles() {
 
 FindingsPanel::FindingsPanel(Draft& draft, QWidget* parent)
     : QWidget(parent), draft_(draft), model_(new FindingsModel(this)),
-      list_(new FindingsList(*model_, this)), counts_(new QLabel(this)), empty_(nullptr),
-      body_(new QStackedLayout) {
+      list_(new FindingsList(*model_, this)), empty_(nullptr), body_(new QStackedLayout) {
     auto* title = new QLabel(tr("Findings"), this);
     QFont bold = title->font();
     bold.setBold(true);
@@ -39,8 +38,6 @@ FindingsPanel::FindingsPanel(Draft& draft, QWidget* parent)
     auto* head = new QHBoxLayout;
     head->setContentsMargins(12, 8, 12, 6);
     head->addWidget(title);
-    head->addStretch(1);
-    head->addWidget(counts_);
     body_->addWidget(list_);
     body_->addWidget(makeEmpty());
     auto* column = new QVBoxLayout(this);
@@ -48,6 +45,7 @@ FindingsPanel::FindingsPanel(Draft& draft, QWidget* parent)
     column->setSpacing(0);
     column->addLayout(head);
     column->addLayout(body_, 1);
+    setMinimumWidth(kNarrowest);
     setFocusProxy(list_);
     connect(list_, &FindingsList::chosen, this, &FindingsPanel::choose);
     connect(list_, &FindingsList::goWanted, this, &FindingsPanel::go);
@@ -79,26 +77,9 @@ void FindingsPanel::refresh() {
         else
             model_->clear();
     });
-    showHeader();
     const bool none = model_->rowCount() == 0;
     if (none) showEmpty();
     body_->setCurrentIndex(none ? 1 : 0);
-}
-
-void FindingsPanel::showHeader() {
-    QString shown, spoken;
-    for (const Level level : kLevels) {
-        const QString n = QString::number(model_->count(level));
-        shown +=
-            QStringLiteral("<span style=\"color:%1\">%2</span> %3&nbsp;&nbsp; ")
-                .arg(inks().level[static_cast<std::size_t>(level)].name(), levelShape(level), n);
-        spoken += (spoken.isEmpty() ? QString() : QStringLiteral(", ")) + n + QLatin1Char(' ') +
-                  levelWord(level);
-    }
-    if (counts_->text() == shown) return;
-    counts_->setText(shown);
-    counts_->setAccessibleName(spoken);
-    counts_->setToolTip(spoken);
 }
 
 void FindingsPanel::showEmpty() {
@@ -155,7 +136,6 @@ void FindingsPanel::tryIt(int row, int action) {
 void FindingsPanel::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
     if (event->type() != QEvent::PaletteChange || !empty_) return;
-    showHeader();
     if (model_->rowCount() == 0) showEmpty();
 }
 

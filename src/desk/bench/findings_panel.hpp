@@ -30,7 +30,6 @@ protected:
 private:
     QWidget* makeEmpty();
     void refresh();
-    void showHeader();
     void showEmpty();
     void choose(int row);
     void go(int row);
@@ -39,7 +38,6 @@ private:
     Draft& draft_;
     FindingsModel* model_;
     FindingsList* list_;
-    QLabel* counts_;
     QLabel* empty_;
     QStackedLayout* body_;
 };
