@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Somebody who looks on while a section is played. Times count from the section's start.
+#pragma once
+#include "core/floor/floor_plan.hpp"
+
+namespace bw {
+
+class FloorWatch {
+public:
+    virtual ~FloorWatch() = default;
+    // A set, a wait or a rest of a member, when its end is known. Slot: index into the plan; of a
+    // rest that of the group's first slot. Round from 0.
+    virtual void did(FloorDoing what, int member, Ticks from, Ticks to, Place place, int round) = 0;
+    virtual void took(int /*kit*/, int /*count*/, Ticks) {}
+    virtual void gaveBack(int /*kit*/, int /*count*/, Ticks) {}
+    virtual void joinedLine(int /*member*/, Ticks) {}
+    virtual void leftLine(int /*member*/, Ticks) {}
+};
+
+} // namespace bw
