@@ -40,9 +40,9 @@ json secondOpinion(const TempFolder& folder, const json& scenarios) {
 }
 
 json scenario(const std::string& bundle, const FloorOptions& o, int members) {
-    json s{{"bundle", bundle},   {"week", o.week.number()},     {"members", members},
-           {"start", nullptr},   {"steady", o.steady},          {"runs", o.steady ? 1 : o.runs},
-           {"seed", o.seed},     {"pace_sigma", o.paceSigma},   {"set_sigma", o.setSigma}};
+    json s{{"bundle", bundle}, {"week", o.week.number()},   {"members", members},
+           {"start", nullptr}, {"steady", o.steady},        {"runs", o.steady ? 1 : o.runs},
+           {"seed", o.seed},   {"pace_sigma", o.paceSigma}, {"set_sigma", o.setSigma}};
     if (std::holds_alternative<StartTogether>(o.start)) s["start"] = "together";
     if (std::holds_alternative<StartSpread>(o.start)) s["start"] = "spread";
     if (const auto* counts = std::get_if<StartCounts>(&o.start)) s["start"] = counts->heads;
@@ -74,7 +74,8 @@ void compareSteady(const Gym& gym, const FloorAnswer& a, const json& run) {
         CHECK(use.wait.mean.count() == static_cast<double>(sumOf(waits)) / members);
         std::vector<std::int64_t> sorted = waits;
         std::ranges::sort(sorted);
-        CHECK(use.wait.p90.count() == sorted[static_cast<std::size_t>((9 * a.members + 9) / 10 - 1)]);
+        CHECK(use.wait.p90.count() ==
+              sorted[static_cast<std::size_t>((9 * a.members + 9) / 10 - 1)]);
         CHECK(use.busy * gym.findKit(use.kit)->units * static_cast<double>(ends) ==
               Approx(run["taken"][use.kit.text()].get<double>()));
     }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Drawn gyms with drafts in which much happens at once: short kit, equal times, waits of every kind.
+// Drawn gyms with drafts in which much happens at once: short kit, equal times, waits of every
+// kind.
 #pragma once
 #include "core/floor/floor_gym.hpp"
 
@@ -59,8 +60,8 @@ private:
             std::vector<Slot> slots;
             for (int s = 1 + upTo(2); s > 0; --s) slots.push_back(drawnSlot());
             const int lo = 1 + upTo(1), rest = 5 * upTo(4);
-            groups.push_back(group(rounds(lo, lo + upTo(2)), secondsRange(rest, rest + 10 * upTo(1)),
-                                   std::move(slots)));
+            groups.push_back(group(rounds(lo, lo + upTo(2)),
+                                   secondsRange(rest, rest + 10 * upTo(1)), std::move(slots)));
         }
         Section& s = t.add(std::move(groups));
         s.talk = Millis{1000 * 15 * upTo(2)};
