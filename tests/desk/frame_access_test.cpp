@@ -125,6 +125,28 @@ TEST_CASE("No key is given twice, and every key is on the sheet of keys") {
     CHECK(keys.size() > 20);
 }
 
+TEST_CASE("No Alt key is given twice among what can be seen at once") {
+    FrameDesk d;
+    d.openSmallGym();
+    for (const Qt::Key place : {Qt::Key_1, Qt::Key_7}) {
+        d.press(place, Qt::AltModifier);
+        std::set<QString> keys;
+        const auto take = [&](const QString& text) {
+            const QKeySequence key = QKeySequence::mnemonic(text);
+            INFO(text.toStdString());
+            CHECK((key.isEmpty() || keys.insert(key.toString()).second));
+        };
+        for (const QAction* menu : d.window.menuBar()->actions()) take(menu->text());
+        for (const QWidget* w : d.work().findChildren<QWidget*>()) {
+            if (!w->isVisible()) continue;
+            if (const auto* label = qobject_cast<const QLabel*>(w); label && label->buddy())
+                take(label->text());
+            if (const auto* button = qobject_cast<const QAbstractButton*>(w)) take(button->text());
+        }
+        CHECK(keys.size() >= 6);
+    }
+}
+
 TEST_CASE("Everything that can be done stands in a menu") {
     FrameDesk d;
     d.openSmallGym();
@@ -162,7 +184,8 @@ TEST_CASE("The theme changes while the window is open, and is remembered") {
     d.settle();
     CHECK(inks().paper == inksOf(true).paper);
     for (QWidget* w : d.work().findChildren<QWidget*>())
-        if (w->inherits("bw::Headline")) CHECK(w->styleSheet().toStdString() == frameStyle(inksOf(true)).toStdString());
+        if (w->inherits("bw::Headline"))
+            CHECK(w->styleSheet().toStdString() == frameStyle(inksOf(true)).toStdString());
     d.window.actions().find(QStringLiteral("theme-light"))->trigger();
     d.settle();
     CHECK(inks().paper == inksOf(false).paper);

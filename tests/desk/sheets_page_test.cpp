@@ -136,13 +136,13 @@ TEST_CASE("A PDF is kept under a name that sorts by month, and its folder is rem
     Answers coach;
     Sheets desk;
     coach.save = coach.file("wall"); // the ending is added
-    QTest::keyClick(&desk.button("P&DF…"), Qt::Key_Space);
+    QTest::keyClick(&desk.button("PD&F…"), Qt::Key_Space);
     REQUIRE(coach.asked.size() == 1);
     CHECK(coach.asked[0].endsWith("/2026-09 Low tide - wall.pdf"));
     CHECK(isPdf(coach.file("wall.pdf")));
     CHECK(desk.part<QLabel>("told").text() == "Kept as " + coach.file("wall.pdf") + ".");
     coach.save.reset();
-    QTest::keyClick(&desk.button("P&DF…"), Qt::Key_Space);
+    QTest::keyClick(&desk.button("PD&F…"), Qt::Key_Space);
     CHECK(coach.asked[1] == coach.file("2026-09 Low tide - wall.pdf"));
     CHECK(coach.told.isEmpty());
 }
@@ -151,7 +151,7 @@ TEST_CASE("A PDF that can't be written is told plainly") {
     Answers coach;
     Sheets desk;
     coach.save = coach.file("not there/wall.pdf");
-    QTest::keyClick(&desk.button("P&DF…"), Qt::Key_Space);
+    QTest::keyClick(&desk.button("PD&F…"), Qt::Key_Space);
     REQUIRE(coach.told.size() == 1);
     CHECK(coach.told[0].contains("wall.pdf"));
     CHECK(desk.part<QLabel>("told").text().isEmpty());
@@ -251,7 +251,7 @@ TEST_CASE("Without a month the page says what to do, and prints nothing") {
     Sheets desk{Gym{}};
     CHECK(desk.preview().accessibleName().contains("There is no month yet."));
     CHECK_FALSE(desk.button("&Print…").isEnabled());
-    CHECK_FALSE(desk.button("P&DF…").isEnabled());
+    CHECK_FALSE(desk.button("PD&F…").isEnabled());
     desk.page.print();
     desk.page.savePdf();
     CHECK(coach.asked.isEmpty());

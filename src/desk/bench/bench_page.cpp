@@ -47,6 +47,7 @@ BenchPage::BenchPage(Draft& draft, Actions& actions, QWidget* parent)
     assemble();
     connect(model_, &SheetModel::refused, this, &BenchPage::tell);
     connect(findings_, &FindingsPanel::failed, this, &BenchPage::tell);
+    connect(findings_, &FindingsPanel::picked, this, [this] { sheet_->setFocus(); });
     connect(&sheet_->delegate(), &SheetDelegate::trouble, this, &BenchPage::tell);
     connect(&sheet_->delegate(), &SheetDelegate::clear, this, &BenchPage::quiet);
     connect(&sheet_->delegate(), &SheetDelegate::addWanted, this, &BenchPage::addNew);
@@ -62,6 +63,7 @@ void BenchPage::assemble() {
     auto* strip = new SlotStrip(draft_, this);
     connect(strip, &SlotStrip::refused, this, &BenchPage::tell);
     auto* rail = new MinuteRail(draft_, this);
+    connect(rail, &MinuteRail::picked, this, [this] { sheet_->setFocus(); });
     auto* across = new QSplitter(Qt::Horizontal, this);
     across->setChildrenCollapsible(false);
     across->addWidget(onPaper(across, {sheet_, notice_, strip}));

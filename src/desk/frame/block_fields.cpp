@@ -28,9 +28,12 @@ BlockFields::BlockFields(Draft& draft, Notice& notice, QWidget* parent)
     makeVisits();
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(title_, 1);
+    layout->addWidget(title_, 3);
     layout->addWidget(format_);
     layout->addWidget(visits_);
+    layout->addStretch(1);
+    for (QWidget* asWideAsItIs : std::initializer_list<QWidget*>{format_, visits_})
+        asWideAsItIs->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
     connect(&draft_, &Draft::changed, this, &BlockFields::follow);
     follow();
 }

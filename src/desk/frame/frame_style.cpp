@@ -43,6 +43,7 @@ QComboBox QAbstractItemView {
 QFrame#notice { background: @wash; border: 1px solid @accent; border-radius: 3px; }
 QFrame#card { background: @paper; border: 1px solid @line; border-radius: 3px; }
 QLabel { color: @ink; background: transparent; }
+QLabel#trouble { color: @look; }
 QLabel[quiet="true"], QWidget#status QLabel { color: @quiet; }
 )";
 constexpr const char* kDressed = "dressedAsFrame";
@@ -63,8 +64,9 @@ void dressAgain(QWidget* window) {
 QString frameStyle(const Inks& k) {
     QString style = QString::fromLatin1(kStyle);
     const std::pair<const char*, QColor> colors[] = {
-        {"@onAccent", k.onAccent}, {"@accent", k.accent}, {"@paper", k.paper}, {"@quiet", k.quiet},
-        {"@wash", k.wash},         {"@line", k.line},     {"@ink", k.ink}};
+        {"@onAccent", k.onAccent}, {"@look", k.level[1]}, {"@accent", k.accent},
+        {"@paper", k.paper},       {"@quiet", k.quiet},   {"@wash", k.wash},
+        {"@line", k.line},         {"@ink", k.ink}};
     for (const auto& [name, color] : colors) style.replace(QLatin1String(name), color.name());
     return style;
 }

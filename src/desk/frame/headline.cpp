@@ -51,7 +51,7 @@ QWidget* Headline::standPart(Draft& draft, const Actions& actions) {
             &QAction::trigger);
     layout->addWidget(counts);
     QAction* print = actions.find(QStringLiteral("print"));
-    auto* button = new QPushButton(print->text(), part);
+    auto* button = new QPushButton(tr("Print…"), part); // no Alt key: a page may have its own
     button->setToolTip(print->toolTip());
     button->setAccessibleName(print->iconText());
     connect(button, &QPushButton::clicked, print, &QAction::trigger);

@@ -86,8 +86,8 @@ QString themeActionId(Theme theme) {
 void addThemeActions(Actions& actions, Theme now, const std::function<void(Theme)>& set) {
     auto* group = new QActionGroup(&actions);
     const std::pair<Theme, QString> themes[] = {{Theme::System, tr("Colours of the &system")},
-                                                {Theme::Light, tr("&Light")},
-                                                {Theme::Dark, tr("&Dark")}};
+                                                {Theme::Light, tr("&Light colours")},
+                                                {Theme::Dark, tr("&Dark colours")}};
     for (const auto& [theme, text] : themes) {
         QAction* action = actions.add(tr("View"), themeActionId(theme), text, {}, nullptr,
                                       [set, theme = theme] { set(theme); });

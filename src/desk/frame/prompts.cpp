@@ -10,11 +10,12 @@ namespace bw {
 namespace {
 int chooseByBox(QWidget* parent, const QString& title, const QString& text,
                 const QStringList& buttons) {
-    QMessageBox box(QMessageBox::Question, title, text, QMessageBox::NoButton, parent);
+    QMessageBox box(QMessageBox::NoIcon, title, text, QMessageBox::NoButton, parent);
     QList<QAbstractButton*> made;
     for (const QString& b : buttons) made << box.addButton(b, QMessageBox::AcceptRole);
     if (!made.isEmpty()) box.setDefaultButton(static_cast<QPushButton*>(made.first()));
     auto* cancel = box.addButton(QMessageBox::Cancel);
+    cancel->setIcon({}); // words do
     box.setEscapeButton(cancel);
     box.exec();
     return static_cast<int>(made.indexOf(box.clickedButton()));
@@ -27,7 +28,7 @@ std::optional<QString> named(const QString& file) {
 Prompts real() {
     return {
         [](QWidget* parent, const QString& title, const QString& text) {
-            QMessageBox(QMessageBox::Information, title, text, QMessageBox::Ok, parent).exec();
+            QMessageBox(QMessageBox::NoIcon, title, text, QMessageBox::Ok, parent).exec();
         },
         chooseByBox,
         [](QWidget* parent, const QString& title, const QString& filter) {

@@ -3,6 +3,7 @@
 
 #include "desk/frame/frame_style.hpp"
 #include "desk/frame/resources.hpp"
+#include "desk/frame/theme.hpp"
 #include "desk/frame/words.hpp"
 
 #include <QAccessible>
@@ -123,7 +124,7 @@ void StartPage::addChoice(QBoxLayout* card, QWidget* before, QPushButton* button
 }
 
 void StartPage::tell(const Message& trouble) {
-    trouble_->setText(say(trouble));
+    trouble_->setText(levelShape(Level::Look) + QLatin1Char(' ') + say(trouble));
     trouble_->show();
     QAccessibleEvent alert(trouble_, QAccessible::Alert);
     QAccessible::updateAccessibility(&alert);

@@ -96,7 +96,7 @@ void SheetsPage::addChoices(QFormLayout* form) {
     blackAndWhite_ = new QCheckBox(tr("&Black and white"), this);
     largePrint_ = new QCheckBox(tr("&Larger print"), this);
     form->addRow(tr("P&aper"), paper_);
-    form->addRow(tr("&Held"), turned_);
+    form->addRow(tr("Hel&d"), turned_);
     form->addRow(blackAndWhite_);
     form->addRow(largePrint_);
     for (auto* box : {paper_, turned_})
@@ -110,7 +110,7 @@ QWidget* SheetsPage::makeButtons() {
     auto* layout = new QHBoxLayout(row);
     layout->setContentsMargins(0, 0, 0, 0);
     print_ = new QPushButton(tr("&Print…"), row);
-    pdf_ = new QPushButton(tr("P&DF…"), row);
+    pdf_ = new QPushButton(tr("PD&F…"), row);
     for (auto* button : {print_, pdf_}) {
         button->setAutoDefault(true);
         layout->addWidget(button);
