@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A JSON text as a flat tree. Nodes are numbered in the order of the file, so sorting faults by node
-// sorts them as they stand there; each knows its parent, so a pointer is made only when it is asked for.
-// A value takes 32 bytes and its text: the largest file allowed, all one-figure numbers, takes 600 MB.
+// A JSON text as a flat tree. Nodes are numbered in the order of the file, so sorting faults by
+// node sorts them as they stand there; each knows its parent, so a pointer is made only when it is
+// asked for. A value takes 32 bytes and its text: the largest file allowed, all one-figure numbers,
+// takes 600 MB.
 #pragma once
 #include <cstdint>
 #include <deque>

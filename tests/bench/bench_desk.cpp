@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// From a keystroke in a dose cell to the repainted Bench, with the demo, at 1280 x 720 and 1920 x 1080.
-// Prints the median and the slowest tenth; ends with 1 when a median is over one screen frame.
-#include "desk/bench/cell_editor.hpp"
+// From a keystroke in a dose cell to the repainted Bench, with the demo, at 1280 x 720 and 1920 x
+// 1080. Prints the median and the slowest tenth; ends with 1 when a median is over one screen
+// frame.
 #include "desk/bench/bench_page.hpp"
+#include "desk/bench/cell_editor.hpp"
 #include "desk/bench/sheet_rows.hpp"
 #include "desk/bench/sheet_view.hpp"
 #include "desk/frame/main_window.hpp"
@@ -24,7 +25,8 @@ constexpr double kFrame = 16.0; // milliseconds
 constexpr int kKeys = 300;
 
 double milliseconds(std::chrono::steady_clock::time_point since) {
-    return std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - since).count();
+    return std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - since)
+        .count();
 }
 
 // One keystroke: the digit goes in, the draft is measured, every widget that changed is painted.
@@ -51,8 +53,9 @@ double bench(MainWindow& window, QSize size) {
     QTest::keyClick(editor, Qt::Key_Escape);
     QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
     std::sort(times.begin(), times.end());
-    std::printf("keystroke to repainted Bench, %d x %d: median %.1f ms, slowest tenth from %.1f ms\n",
-                size.width(), size.height(), times[kKeys / 2], times[kKeys * 9 / 10]);
+    std::printf(
+        "keystroke to repainted Bench, %d x %d: median %.1f ms, slowest tenth from %.1f ms\n",
+        size.width(), size.height(), times[kKeys / 2], times[kKeys * 9 / 10]);
     return times[kKeys / 2];
 }
 } // namespace

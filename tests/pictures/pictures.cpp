@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Draws the screens as the docs show them: the real window on the demo, without a display, in a fixed
-// font and size, so that the pictures change only when the program does.
+// Draws the screens as the docs show them: the real window on the demo, without a display, in a
+// fixed font and size, so that the pictures change only when the program does.
 //   pictures FOLDER
 #include "desk/bench/cell_editor.hpp"
 #include "desk/bench/draft.hpp"

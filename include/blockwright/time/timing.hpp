@@ -3,11 +3,11 @@
 // low end), long (high end), and planned for a week (middle dose and rest, that week's rounds).
 //
 //   set     occupies set-up + work           round    sum over its slots
-//   group   n rounds + (n - 1) rests         section  talk + groups, the earlier group's rest between two
-//   session opening + sections + closing
+//   group   n rounds + (n - 1) rests         section  talk + groups, the earlier group's rest
+//   between session opening + sections + closing
 //
-// A slot's set is rounded to whole milliseconds (halves up), then added exactly; 2.5 rounds and half
-// rests are kept in quarters of a millisecond. An open slot takes no time yet.
+// A slot's set is rounded to whole milliseconds (halves up), then added exactly; 2.5 rounds and
+// half rests are kept in quarters of a millisecond. An open slot takes no time yet.
 #pragma once
 #include "blockwright/model/gym.hpp"
 
@@ -46,13 +46,14 @@ struct SessionTime {
 struct SetTime {
     Millis low{0}, middle{0}, high{0};
 };
-[[nodiscard]] SetTime setWork(const Dose& dose, const std::optional<Tempo>& tempo, const Exercise& e);
+[[nodiscard]] SetTime setWork(const Dose& dose, const std::optional<Tempo>& tempo,
+                              const Exercise& e);
 
 // Rounds of a group in a week, doubled so that 2.5 stays whole: low 2*lo, high 2*hi, open lo+hi.
 [[nodiscard]] int plannedRoundsDoubled(Range<int> rounds, RoundsMode mode);
 
 // Exercises that the shelf does not have take no time.
-[[nodiscard]] SessionTime timeSession(const GymSettings& gym, const Shelf& shelf, const Block& block,
-                                      Week week);
+[[nodiscard]] SessionTime timeSession(const GymSettings& gym, const Shelf& shelf,
+                                      const Block& block, Week week);
 
 } // namespace bw

@@ -72,7 +72,8 @@ std::string Date::text() const {
 Month Date::month() const {
     const std::chrono::year_month_day ymd{days_};
     return Month::of(static_cast<int>(ymd.year()),
-                     static_cast<int>(static_cast<unsigned>(ymd.month()))).value();
+                     static_cast<int>(static_cast<unsigned>(ymd.month())))
+        .value();
 }
 
 Date Date::plusDays(int n) const {

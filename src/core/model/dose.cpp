@@ -16,9 +16,9 @@ std::int64_t Dose::most(Measure m) {
 Result<Dose> Dose::of(Measure measure, std::int64_t lo, std::int64_t hi) {
     const auto most = Dose::most(measure);
     if (lo <= 0 || hi <= 0 || lo > most || hi > most)
-        return Message{"A dose must be above 0 and at most %1 %2.",
-                       {std::to_string(most / smallestPerUnit(measure)),
-                        std::string(wordOf(measure))}};
+        return Message{
+            "A dose must be above 0 and at most %1 %2.",
+            {std::to_string(most / smallestPerUnit(measure)), std::string(wordOf(measure))}};
     auto range = Range<std::int64_t>::of(lo, hi);
     if (!range) return range.why();
     return Dose(measure, *range);

@@ -27,7 +27,8 @@ int numberOff(std::string_view& rest) {
 }
 
 template <class V> auto* element(V& list, int i) {
-    return i >= 0 && i < static_cast<int>(list.size()) ? &list[static_cast<std::size_t>(i)] : nullptr;
+    return i >= 0 && i < static_cast<int>(list.size()) ? &list[static_cast<std::size_t>(i)]
+                                                       : nullptr;
 }
 template <class B> auto* findGroup(B& block, Place p) {
     auto* section = element(block.sections, p.section);

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "blockwright/model/fitting.hpp"
 #include "core/rules/remedies.hpp"
+#include "blockwright/model/fitting.hpp"
 
 #include "blockwright/model/shorthand.hpp"
 #include "core/rules/substitutes.hpp"

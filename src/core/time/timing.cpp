@@ -22,7 +22,8 @@ Millis work(const Dose& dose, std::int64_t twice, const std::optional<Tempo>& te
     case Measure::Seconds: return Millis{nearest(n, 2)};
     case Measure::Metres: // d / speed; the table knows no k here
         if (!rates.metresPerSecond) return Millis{0};
-        return Millis{nearest(Wide{twice} * Rate::kUnit, Wide{2} * rates.metresPerSecond->billionths())};
+        return Millis{
+            nearest(Wide{twice} * Rate::kUnit, Wide{2} * rates.metresPerSecond->billionths())};
     case Measure::Kcal:
         if (!rates.kcalPerMinute) return Millis{0};
         return Millis{
@@ -33,9 +34,7 @@ Millis work(const Dose& dose, std::int64_t twice, const std::optional<Tempo>& te
 
 ExactTime half(Millis sum) { return ExactTime{sum.count() * 2}; } // half of a sum of two times
 
-Figures rest(const Group& g) {
-    return {g.rest.lo(), g.rest.hi(), half(g.rest.lo() + g.rest.hi())};
-}
+Figures rest(const Group& g) { return {g.rest.lo(), g.rest.hi(), half(g.rest.lo() + g.rest.hi())}; }
 
 GroupTime timeGroup(const Shelf& shelf, const Group& g, RoundsMode mode) {
     Figures round;
@@ -92,7 +91,8 @@ Figures& Figures::operator+=(const Figures& o) {
 
 SetTime setWork(const Dose& dose, const std::optional<Tempo>& tempo, const Exercise& e) {
     const auto [lo, hi] = std::pair{dose.amount().lo(), dose.amount().hi()};
-    return {work(dose, 2 * lo, tempo, e), work(dose, lo + hi, tempo, e), work(dose, 2 * hi, tempo, e)};
+    return {work(dose, 2 * lo, tempo, e), work(dose, lo + hi, tempo, e),
+            work(dose, 2 * hi, tempo, e)};
 }
 
 int plannedRoundsDoubled(Range<int> rounds, RoundsMode mode) {
