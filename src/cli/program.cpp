@@ -4,6 +4,7 @@
 #include "cli/check_command.hpp"
 #include "cli/command.hpp"
 #include "cli/export_command.hpp"
+#include "cli/floor_command.hpp"
 #include "cli/import_command.hpp"
 #include "cli/interrupt.hpp"
 #include "cli/sheets_command.hpp"
@@ -26,6 +27,7 @@ constexpr const char* kFooter =
     "Examples:\n"
     "  bwright check --bundle month.bundle.json\n"
     "  bwright time --gym gym.bwgym --month 2026-09 --week 2 --json\n"
+    "  bwright floor --bundle month.bundle.json --members 12 --week 2 --runs 200\n"
     "  bwright sheets --gym gym.bwgym --out sheets --only wall\n"
     "  bwright import --gym gym.bwgym --bundle month.bundle.json\n"
     "  bwright export --gym gym.bwgym --out copy.bundle.json";
@@ -56,6 +58,7 @@ std::vector<std::unique_ptr<Command>> allCommands() {
     std::vector<std::unique_ptr<Command>> all;
     all.push_back(std::make_unique<TimeCommand>());
     all.push_back(std::make_unique<CheckCommand>());
+    all.push_back(std::make_unique<FloorCommand>());
     all.push_back(std::make_unique<SheetsCommand>());
     all.push_back(std::make_unique<ImportCommand>());
     all.push_back(std::make_unique<ExportCommand>());
