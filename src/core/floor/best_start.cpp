@@ -11,6 +11,7 @@ namespace bw {
 namespace {
 constexpr std::int64_t kMostChoices = 1'000'000; // of several sections at once
 constexpr int kBlocks = 20, kLeastBlock = 64;
+constexpr int kMostCounts = 5000, kMostHeads = 100'000; // of one section; heads: of all its counts
 
 // So many runs may be later than a p90.
 int allowedLate(int runs) { return runs - 1 - static_cast<int>(percentileIndex(90, runs)); }
@@ -42,7 +43,7 @@ void BestStart::listCandidates(int section) {
             {.heads = {}, .starts = startsOf({}, groups, members_), .runs = {}});
         return;
     }
-    HeadCounts counts = headCounts(members_, groups);
+    HeadCounts counts = headCounts(members_, groups, std::min(kMostCounts, kMostHeads / members_));
     allTried_ = allTried_ && counts.complete;
     for (auto& heads : counts.all) {
         auto starts = startsOf(StartCounts{heads}, groups, members_);

@@ -12,6 +12,6 @@ struct HeadCounts {
 
 // There are C(members + groups - 1, groups - 1) of them; more than `most` are not made. Then the
 // largest crowd at one group is bounded as little as it takes.
-[[nodiscard]] HeadCounts headCounts(int members, int groups, int most = 5000);
+[[nodiscard]] HeadCounts headCounts(int members, int groups, int most);
 
 } // namespace bw

@@ -80,7 +80,7 @@ void SectionRun::giveBack(int m) {
         if (watch_) watch_->gaveBack(plan_.needs[n].kit, plan_.needs[n].count, now_);
     }
     events_.set(m, now_, EventPhase::Turn);
-    if (!sets_.empty()) walkSets();
+    if (!sets_.empty()) walkSets(needs);
 }
 
 void SectionRun::askEntry(int m) {
@@ -142,9 +142,8 @@ void SectionRun::leave(int m) {
         record_->busy[mine[i].kit] += mine[i].count * (now_ - p.entered);
         if (watch_) watch_->gaveBack(mine[i].kit, mine[i].count, now_);
     }
-    const bool gave = p.held > 0;
+    if (p.held > 0 && !entries_.empty()) walkEntries(mine, p.held);
     p.held = 0;
-    if (gave && !entries_.empty()) walkEntries();
 }
 
 void SectionRun::askSet(int m) {
@@ -264,10 +263,17 @@ void SectionRun::served(int m, int slot) {
 }
 
 // A give-back of set kit can only help who waits for a set, one of group kit only who waits to
-// enter: no kit item is both. So the one line of the gym is kept as two.
-void SectionRun::walkSets() {
-    std::size_t kept = 0;
-    for (const int m : sets_) {
+// enter: no kit item is both. So the one line of the gym is kept as two. And it can only help with
+// what was given back: once that is taken again, the walk is over.
+void SectionRun::walkSets(IndexSpan back) {
+    const auto left = [&] {
+        for (int n = back.begin; n < back.end; ++n)
+            if (free_[plan_.needs[n].kit] > 0) return true;
+        return false;
+    };
+    std::size_t kept = 0, i = 0;
+    for (; i < sets_.size() && left(); ++i) {
+        const int m = sets_[i];
         const int alternative = choose(m);
         if (alternative == kMustWait) {
             sets_[kept++] = m;
@@ -276,13 +282,17 @@ void SectionRun::walkSets() {
         served(m, people_[m].slot);
         startSet(m, alternative);
     }
-    sets_.resize(kept);
+    closeUp(sets_, kept, i);
 }
 
 // Who enters asks for the first set in their own turn at this same millisecond.
-void SectionRun::walkEntries() {
-    std::size_t kept = 0;
-    for (const int m : entries_) {
+void SectionRun::walkEntries(const Held* back, int count) {
+    const auto left = [&] {
+        return std::any_of(back, back + count, [&](const Held& h) { return free_[h.kit] > 0; });
+    };
+    std::size_t kept = 0, i = 0;
+    for (; i < entries_.size() && left(); ++i) {
+        const int m = entries_[i];
         const int slot = people_[m].slot;
         if (slotWithoutKit(m) != kNothing) {
             entries_[kept++] = m;
@@ -293,7 +303,13 @@ void SectionRun::walkEntries() {
         enter(m);
         events_.set(m, now_, EventPhase::Turn);
     }
-    entries_.resize(kept);
+    closeUp(entries_, kept, i);
+}
+
+// Takes out those from `kept` to before `next`.
+void SectionRun::closeUp(Line& line, std::size_t kept, std::size_t next) {
+    line.erase(line.begin() + static_cast<std::ptrdiff_t>(kept),
+               line.begin() + static_cast<std::ptrdiff_t>(next));
 }
 
 int& SectionRun::chosen(int m, int slot) {

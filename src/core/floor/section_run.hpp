@@ -57,8 +57,9 @@ private:
     [[nodiscard]] bool isFree(IndexSpan needs) const;
     void join(Line& line, int m, int slot, IndexSpan lacking);
     void served(int m, int slot);
-    void walkSets();
-    void walkEntries();
+    void walkSets(IndexSpan back);
+    void walkEntries(const Held* back, int count);
+    static void closeUp(Line& line, std::size_t kept, std::size_t next);
     [[nodiscard]] int& chosen(int m, int slot); // of a slot chosen on entry: the alternative
 
     static constexpr int kNothing = -1, kMustWait = -2;

@@ -277,27 +277,27 @@ TEST_CASE("a lone member in a class without groups to choose from has nothing to
 }
 
 TEST_CASE("all head counts are listed once, the most even first") {
-    const HeadCounts counts = headCounts(12, 4);
+    const HeadCounts counts = headCounts(12, 4, 5000);
     CHECK(counts.complete);
     CHECK(counts.all.size() == 455); // C(15, 3)
     CHECK(counts.all.front() == std::vector<int>{3, 3, 3, 3});
     CHECK(std::set(counts.all.begin(), counts.all.end()).size() == 455);
     for (const auto& heads : counts.all)
         CHECK(std::accumulate(heads.begin(), heads.end(), 0) == 12);
-    CHECK(headCounts(1, 2).all.size() == 2);
-    CHECK(headCounts(7, 1).all == std::vector<std::vector<int>>{{7}});
+    CHECK(headCounts(1, 2, 5000).all.size() == 2);
+    CHECK(headCounts(7, 1, 5000).all == std::vector<std::vector<int>>{{7}});
 }
 
 TEST_CASE("of too many head counts, those without a crowd are tried, and that is told") {
-    const HeadCounts many = headCounts(24, 6); // C(29, 5) = 118 755
+    const HeadCounts many = headCounts(24, 6, 5000); // C(29, 5) = 118 755
     CHECK(!many.complete);
     CHECK((many.all.size() > 1000 && many.all.size() <= 5001));
     CHECK(many.all.front() == std::vector<int>{4, 4, 4, 4, 4, 4});
     CHECK(many.all.back() == std::vector<int>{24, 0, 0, 0, 0, 0});
-    const HeadCounts vast = headCounts(400, 40);
+    const HeadCounts vast = headCounts(400, 40, 5000);
     CHECK(!vast.complete);
     CHECK((!vast.all.empty() && vast.all.size() <= 5001));
-    const HeadCounts hopeless = headCounts(20, 40); // even ones alone: C(40, 20)
+    const HeadCounts hopeless = headCounts(20, 40, 5000); // even ones alone: C(40, 20)
     CHECK(!hopeless.complete);
     CHECK(hopeless.all.size() == 2);
 }
@@ -317,8 +317,8 @@ TEST_CASE("the best start has the lowest p90 finish of all head counts, then the
     CHECK(best.best->allTried);
     o.start = StartAsDrafted{};
     std::pair lowest{Millis::max(), 0.0};
-    for (const auto& two : headCounts(5, 2).all)
-        for (const auto& three : headCounts(5, 3).all) {
+    for (const auto& two : headCounts(5, 2, 5000).all)
+        for (const auto& three : headCounts(5, 3, 5000).all) {
             t.draft.sections[0].start = StartCounts{two};
             t.draft.sections[1].start = StartCounts{three};
             const FloorAnswer a = played(t, o);
