@@ -52,7 +52,8 @@ void BestStart::listCandidates(int section) {
     }
 }
 
-void BestStart::playRun(Worker& worker, int run, const std::vector<std::vector<Candidate*>>& due) {
+void BestStart::playRun(Worker& worker, int run,
+                        const std::vector<std::vector<Candidate*>>& due) const {
     for (int s = 0; s < static_cast<int>(due.size()); ++s) {
         if (due[s].empty()) continue;
         worker.draws.fill(run, members_, s, worker.steps);

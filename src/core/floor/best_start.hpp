@@ -44,7 +44,7 @@ private:
     void listCandidates(int section);
     // Plays the runs up to `to` of those candidates for which `wanted` is true.
     template <class Wanted> void play(int to, Wanted wanted);
-    void playRun(Worker& worker, int run, const std::vector<std::vector<Candidate*>>& due);
+    void playRun(Worker& worker, int run, const std::vector<std::vector<Candidate*>>& due) const;
     void tightenLimit(int seen);
     void sieve(int from, int to);
     [[nodiscard]] std::vector<Ticks> quickest(int run) const;

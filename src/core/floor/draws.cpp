@@ -23,7 +23,8 @@ std::uint32_t paceBits(std::uint64_t seed, int run, int member) {
 
 // To the nearest whole millisecond, halves up; x not below 0.
 Ticks nearestTick(double x) {
-    return static_cast<Ticks>(std::min(x, static_cast<double>(FloorSteps::kMost)) + 0.5);
+    const double doubled = 2 * std::min(x, static_cast<double>(FloorSteps::kMost));
+    return (static_cast<Ticks>(doubled) + 1) / 2;
 }
 
 // `part` of the way from lo to hi; whole amounts are all as likely.

@@ -158,6 +158,7 @@ std::vector<int> startsByCount(std::vector<int> heads, int groups, int members) 
     for (int g = 0; g < groups; ++g) order.insert(order.end(), heads[g], g);
     if (order.empty()) order.push_back(0);
     std::vector<int> starts;
+    starts.reserve(static_cast<std::size_t>(members));
     for (int m = 0; m < members; ++m)
         starts.push_back(order[static_cast<std::size_t>(m) % order.size()]);
     return starts;
