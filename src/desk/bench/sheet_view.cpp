@@ -83,14 +83,17 @@ void SheetView::resizeEvent(QResizeEvent* event) {
 
 void SheetView::goTo(Place place) {
     int row = rowOf(sheet_.rows(), place);
-    if (row < 0 && !currentIndex().isValid()) row = rowOf(sheet_.rows(), {0, 0, 0});
-    if (row < 0) return;
-    const QModelIndex now = currentIndex();
-    if (now.isValid() && now.row() == row) return;
-    following_ = true;
+    const bool nowhere =
+        row < 0; // then the attention goes to the first slot, unless it is somewhere
+    if (nowhere && !currentIndex().isValid()) row = rowOf(sheet_.rows(), {0, 0, 0});
+    if (row < 0 || (currentIndex().isValid() && currentIndex().row() == row)) return;
+    following_ = !nowhere;
     const QModelIndex to = sheet_.index(row, column_);
     setCurrentIndex(to);
-    scrollTo(to);
+    if (row <= 1)
+        scrollToTop(); // with the first section's head
+    else
+        scrollTo(to);
     following_ = false;
 }
 

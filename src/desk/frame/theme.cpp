@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/frame/theme.hpp"
 
+#include "desk/frame/ink_style.hpp"
+
 #include <QApplication>
 #include <QCoreApplication>
-#include <QStyleFactory>
 
 namespace bw {
 
@@ -89,7 +90,7 @@ void applyTheme(QApplication& app, Theme theme) {
     }();
     (void)once;
     const bool systemDark = g_system.color(QPalette::Window).lightness() < 128;
-    QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+    QApplication::setStyle(new InkStyle); // the application owns it
     app.setPalette(paletteOf(inksOf(theme == Theme::System ? systemDark : theme == Theme::Dark)));
 }
 
