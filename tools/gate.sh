@@ -43,7 +43,7 @@ step_format() {
 }
 step_house() { sh tools/check-house.sh && python3 -B tests/house/house_test.py; }
 step_build() { sh tools/build.sh dev; }
-run_tests() { ctest --test-dir "$root/$1" --output-on-failure -j "$jobs" $2; }
+run_tests() { ctest --test-dir "$root/$1" --output-on-failure -j "$jobs" ${2:-}; }
 step_test() { step_build && run_tests dev; }
 step_desktop() { step_build && run_tests dev '-R ^desktop$ --no-tests=error'; }
 step_asan() { sh tools/build.sh asan && run_tests asan; }

@@ -33,7 +33,9 @@ public:
         posix_spawn_file_actions_destroy(&files);
         if (error != 0) throw std::runtime_error("bwright can't be started; is it built?");
     }
-    void signal(int number) const { ::kill(pid_, number); }
+    void signal(int number) const {
+        if (pid_ > 0) ::kill(pid_, number);
+    }
     Ran wait() const {
         int status = 0;
         if (::waitpid(pid_, &status, 0) != pid_) throw std::runtime_error("bwright is lost");

@@ -60,7 +60,10 @@ TEST_CASE("A polite kill closes the window, and the gym can be written at once")
     };
     REQUIRE(QTest::qWaitFor(held, kLongest));
     QTest::qWait(300); // on to its event loop
-    ::kill(static_cast<pid_t>(p.process.processId()), SIGTERM);
+    const auto pid = static_cast<pid_t>(p.process.processId());
+    INFO(p.complained());
+    REQUIRE(pid > 0); // 0 would name this test's own process group
+    ::kill(pid, SIGTERM);
     CHECK(p.ended() == 0);
     const auto next = GymFile::open(p.home / "gym.bwgym");
     REQUIRE(next.ok());

@@ -71,6 +71,7 @@ bool Other::endsWell() {
 }
 
 void Other::kill() {
+    if (pid_ <= 0) throw std::logic_error("this one has ended already"); // -1 would mean everyone
     ::kill(pid_, SIGKILL);
     ::waitpid(pid_, nullptr, 0);
     pid_ = -1;
