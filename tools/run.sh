@@ -1,7 +1,7 @@
 #!/bin/sh
 # SPDX-License-Identifier: GPL-3.0-or-later
 # Installs what is missing, builds (preset release) and shows the month of the demonstration gym: in
-# the window where there is a screen, else checked and timed here, and as a wall sheet in out/.
+# the window where there is a screen, else checked, timed and simulated here, and as a wall sheet in out/.
 set -eu
 cd "$(dirname "$0")/.."
 
@@ -21,5 +21,7 @@ printf '\n$ bwright check --bundle %s\n' "$demo"
 "$bin/bwright" check --bundle "$demo" || [ $? -eq 1 ]
 printf '\n$ bwright time --bundle %s --week 2\n' "$demo"
 "$bin/bwright" time --bundle "$demo" --week 2
+printf '\n$ bwright floor --bundle %s --week 2\n' "$demo"
+"$bin/bwright" floor --bundle "$demo" --week 2
 printf '\n$ bwright sheets --bundle %s --out out --only wall\n' "$demo"
 "$bin/bwright" sheets --bundle "$demo" --out out --only wall
