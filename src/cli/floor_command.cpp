@@ -51,6 +51,7 @@ std::string_view wordOf(FloorStage stage) {
     case FloorStage::Classes: return "classes";
     case FloorStage::BestStart: return "best start";
     case FloorStage::Buys: return "what buys the most";
+    case FloorStage::Changes: return "changes";
     }
     return "";
 }

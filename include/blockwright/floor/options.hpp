@@ -37,7 +37,7 @@ struct FloorOptions {
 };
 
 // Told on the calling thread, now and then: which part of the work, how much of it is done.
-enum class FloorStage { Classes, BestStart, Buys };
+enum class FloorStage { Classes, BestStart, Buys, Changes };
 using FloorProgress = std::function<void(FloorStage, int done, int total)>;
 
 } // namespace bw

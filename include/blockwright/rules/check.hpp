@@ -14,6 +14,8 @@
 
 namespace bw {
 
+struct FloorStudy;
+
 struct CheckResult {
     std::vector<Finding> findings; // by level, then place, then rule
     double penalty = 0;
@@ -21,8 +23,10 @@ struct CheckResult {
     [[nodiscard]] int count(Level level) const;
 };
 
-// The block need not be stored in the gym; months before block.month are its history.
-[[nodiscard]] CheckResult check(const Gym& gym, const Block& block, std::optional<Week> week = {});
+// The block need not be stored in the gym; months before block.month are its history. The rules of
+// the simulated class are silent about weeks that are not in the study.
+[[nodiscard]] CheckResult check(const Gym& gym, const Block& block, std::optional<Week> week = {},
+                                const FloorStudy* floor = nullptr);
 
 // Limit keys of the gym that no rule knows.
 [[nodiscard]] std::vector<std::string> unknownLimits(const GymSettings& gym);

@@ -76,6 +76,9 @@ struct FloorPlan {
 // Shortages must have been looked for before.
 [[nodiscard]] FloorPlan planFloor(const Gym& gym, const Block& block, Week week);
 
+// What a week asks for of a group's rounds.
+[[nodiscard]] Range<int> roundsIn(RoundsMode mode, Range<int> rounds);
+
 // The group (from 0 within the section) at which each member starts.
 [[nodiscard]] std::vector<int> startsOf(const Start& start, int groups, int members);
 

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "blockwright/rules/check.hpp"
 
+#include "blockwright/floor/study.hpp"
 #include "blockwright/rules/rule.hpp"
+#include "core/model/weeks.hpp"
 #include "core/rules/gym_limit.hpp"
 
 #include <algorithm>
@@ -12,14 +14,6 @@ namespace bw {
 
 namespace {
 constexpr std::array<std::string_view, 3> kWeightNames{"weight_stop", "weight_look", "weight_note"};
-
-std::vector<Week> weeksOf(const Block& block, std::optional<Week> week) {
-    if (week) return {*week};
-    std::vector<Week> out;
-    const auto steps = std::clamp(static_cast<int>(block.stair.size()), 1, Week::kMost);
-    for (int n = 1; n <= steps; ++n) out.push_back(Week::of(n).value());
-    return out;
-}
 
 bool sameMatter(const Finding& a, const Finding& b) {
     return a.place == b.place && a.about == b.about && a.rule == b.rule;
@@ -83,10 +77,12 @@ int CheckResult::count(Level level) const {
                                           [&](const Finding& f) { return f.level == level; }));
 }
 
-CheckResult check(const Gym& gym, const Block& block, std::optional<Week> week) {
+CheckResult check(const Gym& gym, const Block& block, std::optional<Week> week,
+                  const FloorStudy* floor) {
     const History history(gym, block.month);
     std::vector<Facts> weeks;
-    for (const Week w : weeksOf(block, week)) weeks.push_back(Facts::of(gym, block, history, w));
+    for (const Week w : week ? std::vector{*week} : weeksOf(block))
+        weeks.push_back(Facts::of(gym, block, history, w, floor ? floor->of(w) : nullptr));
     CheckResult out;
     for (const Rule& rule : ruleBook()) {
         const std::size_t from = out.findings.size();

@@ -17,5 +17,9 @@ Rule patternMissing();
 Rule options();
 Rule cueMissing();
 Rule cautionMissing();
+Rule kitShort();
+Rule kitQueue();
+Rule overrunChance();
+Rule thirdRound();
 
 } // namespace bw::book

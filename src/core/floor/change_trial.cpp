@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/floor/change_trial.hpp"
+
+#include "blockwright/model/shorthand.hpp"
+#include "core/floor/start_ideas.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace bw {
+
+namespace {
+constexpr MeanTime kWorth{15'000}; // less than this is not worth changing a draft for
+constexpr MeanTime kHint{5'000};   // over a few runs, so much may become as much as that
+constexpr int kFewRuns = 150;      // enough to see what does not help at all
+constexpr double kBeyondLuck = 3;  // standard errors
+
+MeanTime saved(const FloorAnswer& now, const FloorAnswer& then) {
+    return now.finish.mean - then.finish.mean;
+}
+MeanTime spared(const FloorAnswer& now, const FloorAnswer& then) {
+    return now.wait.mean - then.wait.mean;
+}
+bool helps(const FloorAnswer& now, const FloorAnswer& then, MeanTime by) {
+    const MeanTime finish = saved(now, then), wait = spared(now, then);
+    return (finish >= by && wait > -by) || (wait >= by && finish > -by);
+}
+
+// Standard error of the mean of what each run saves.
+MeanTime errorOfSaved(const FloorAnswer& now, const FloorAnswer& then) {
+    const std::size_t runs = now.finishes.size();
+    if (runs < 2) return {};
+    double squares = 0;
+    for (std::size_t r = 0; r < runs; ++r) {
+        const MeanTime off = MeanTime{now.finishes[r] - then.finishes[r]} - saved(now, then);
+        squares += off.count() * off.count();
+    }
+    return MeanTime{std::sqrt(squares / static_cast<double>(runs * (runs - 1)))};
+}
+
+Message filled(Message label, MeanTime time) {
+    label.args.push_back(clockText(Millis{std::llround(time.count() / 1000) * 1000}));
+    return label;
+}
+} // namespace
+
+ChangeTrial::ChangeTrial(const Gym& gym, const Block& block, const FloorOptions& options,
+                         std::stop_token stop, const FloorProgress& progress)
+    : gym_(gym), block_(block), options_(options), stop_(std::move(stop)), progress_(progress) {
+    options_.buys = options_.timeline = false;
+}
+
+Result<FloorAnswer> ChangeTrial::play(const Block& block, FloorOptions options) const {
+    return simulateFloor(gym_, block, options, stop_, [&](FloorStage, int, int) {
+        if (progress_) progress_(FloorStage::Changes, done_, total_);
+    });
+}
+
+std::vector<FloorIdea> ChangeTrial::starts(FloorOptions few) const {
+    few.start = StartBest{};
+    const bool choice =
+        std::ranges::any_of(block_.sections, [](const Section& s) { return s.groups.size() > 1; });
+    if (!choice || !std::holds_alternative<StartAsDrafted>(options_.start)) return {};
+    const auto best = play(block_, few);
+    return best ? startIdeas(block_, *best->best) : std::vector<FloorIdea>{};
+}
+
+bool ChangeTrial::promising(const Block& trial) {
+    if (!glance_) return true;
+    FloorOptions few = options_;
+    few.runs = kFewRuns;
+    const auto then = play(trial, few);
+    return then && helps(*glance_, *then, kHint);
+}
+
+std::optional<ProvenChange> ChangeTrial::prove(const FloorAnswer& now, const FloorIdea& idea) {
+    Block trial = block_;
+    idea.change(trial);
+    if (trial == block_ || std::ranges::find(tried_, trial) != tried_.end()) return std::nullopt;
+    tried_.push_back(trial);
+    if (!promising(trial)) return std::nullopt;
+    const auto then = play(trial, options_);
+    if (!then || !helps(now, *then, kWorth)) return std::nullopt;
+    const MeanTime finish = saved(now, *then), wait = spared(now, *then);
+    const bool sooner = finish >= kWorth && finish > kBeyondLuck * errorOfSaved(now, *then);
+    if (!sooner && wait < kWorth) return std::nullopt;
+    return ProvenChange{.label = sooner ? filled(idea.saves, finish) : filled(idea.spares, wait),
+                        .change = idea.change,
+                        .place = idea.place,
+                        .saves = finish,
+                        .waitsLess = wait,
+                        .overrunChance = then->overrunChance,
+                        .kit = then->kit};
+}
+
+std::vector<ProvenChange> ChangeTrial::proven(const FloorAnswer& now,
+                                              const std::vector<FloorIdea>& ideas) {
+    FloorOptions few = options_;
+    few.runs = std::min(options_.runs, kFewRuns);
+    glance_.reset();
+    if (now.runs > 2 * kFewRuns)
+        if (auto glance = play(block_, few)) glance_ = std::move(*glance);
+    std::vector<FloorIdea> all = starts(few);
+    all.insert(all.end(), ideas.begin(), ideas.end());
+    total_ += static_cast<int>(all.size());
+    std::vector<ProvenChange> out;
+    tried_.clear();
+    for (const FloorIdea& idea : all) {
+        if (stop_.stop_requested()) return {};
+        if (auto change = prove(now, idea)) out.push_back(std::move(*change));
+        ++done_;
+    }
+    std::ranges::stable_sort(out, std::greater{}, &ProvenChange::saves);
+    return out;
+}
+
+} // namespace bw
