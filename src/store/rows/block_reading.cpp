@@ -106,7 +106,7 @@ std::map<Month, Gym::BlockPtr> readBlocks(sqlite::Database& db) {
                            "ORDER BY month");
          r.any(); r.next()) {
         const Month month = monthFrom(r->integer(0));
-        Block b{month, r->string(1),  ifAny(*r, 2, word<Format>), small(*r, 3), {},
+        Block b{month, r->string(1),  ifAny(*r, 2, word<Format>), small(*r, 3), {}, {},
                 {},    {r->string(4)}};
         lists.read(r->integer(0), b);
         blocks.emplace(month, std::make_shared<const Block>(std::move(b)));
