@@ -57,6 +57,7 @@ Did copyMonth(OpenGym& gym, Month from, Month to) {
     Block block = *source;
     block.month = to;
     block.title.clear();
+    block.accepted.clear();
     return putMonth(gym, {"start %1 from %2", {to.text(), from.text()}}, std::move(block));
 }
 

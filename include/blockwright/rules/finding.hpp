@@ -26,6 +26,7 @@ struct Finding {
     std::vector<int> weeks;  // in which weeks of the block, from 1
     double measured = 0;
     LimitValue limit;
+    std::string limitName; // of the rule: "look_share"
     std::string unit; // "s", "share", "reps", ""; of measured and limit
     Message basis;
     Message text;

@@ -50,9 +50,10 @@ bool exists(const Block& block, Place p) {
     return p.isGroup() ? groupAt(block, p) != nullptr : sectionAt(block, p) != nullptr;
 }
 
-// In thousandths, so that it is the same in a bundle, in a gym file and here.
+// In thousandths; none where a bundle has no number for it.
 std::optional<double> rounded(double measured) {
-    if (!std::isfinite(measured)) return std::nullopt;
+    constexpr double kMost = 1e9;
+    if (!(std::abs(measured) <= kMost)) return std::nullopt;
     return std::round(measured * 1000) / 1000;
 }
 

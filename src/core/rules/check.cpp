@@ -3,6 +3,7 @@
 
 #include "blockwright/floor/study.hpp"
 #include "blockwright/rules/accepting.hpp"
+#include "blockwright/rules/house_limits.hpp"
 #include "blockwright/rules/rule.hpp"
 #include "core/model/weeks.hpp"
 #include "core/rules/gym_limit.hpp"
@@ -101,12 +102,6 @@ void sortOut(const Gym& gym, const Rule& rule, const Accepted& accepted, std::ve
 bool byLevelThenPlace(const Finding& a, const Finding& b) {
     return a.level != b.level ? a.level < b.level : a.place < b.place;
 }
-
-bool knows(const Rule& rule, std::string_view name) {
-    return std::find(kWeightNames.begin(), kWeightNames.end(), name) != kWeightNames.end() ||
-           std::any_of(rule.limits.begin(), rule.limits.end(),
-                       [&](const LimitSpec& s) { return s.name == name; });
-}
 } // namespace
 
 int CheckResult::count(Level level) const {
@@ -133,16 +128,9 @@ CheckResult check(const Gym& gym, const Block& block, std::optional<Week> week,
 }
 
 std::vector<std::string> unknownLimits(const GymSettings& gym) {
-    const auto known = [](std::string_view key) {
-        const auto dot = key.find('.');
-        if (dot == std::string_view::npos) return false;
-        return std::any_of(ruleBook().begin(), ruleBook().end(), [&](const Rule& r) {
-            return r.id == key.substr(0, dot) && knows(r, key.substr(dot + 1));
-        });
-    };
     std::vector<std::string> out;
     for (const auto& limit : gym.limits)
-        if (!known(limit.first)) out.push_back(limit.first);
+        if (!houseLimit(limit.first)) out.push_back(limit.first);
     return out;
 }
 

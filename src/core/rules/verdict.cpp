@@ -59,6 +59,7 @@ Finding& Verdict::add(Level level, Place place, double measured, std::string_vie
     f.weeks = {facts_.week.number()};
     f.measured = measured;
     f.limit = limit(limitName);
+    f.limitName = limitName;
     f.unit = spec(limitName).unit;
     f.basis = basis(limitName);
     f.text = std::move(text);

@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "blockwright/rules/house_limits.hpp"
+
+#include "core/rules/wording.hpp"
+
+#include <algorithm>
+
+namespace bw {
+
+namespace {
+LimitValue single(double n) { return {n, n, false}; }
+
+HouseLimit weight(const Rule& rule, Level level, double standard) {
+    const std::string word(wordOf(level));
+    return {std::string(rule.id) + ".weight_" + word,
+            &rule,
+            {"weight_" + word,
+             single(standard),
+             "",
+             commonPractice(),
+             {"What a finding of level %1 adds to the penalty.", {word}}},
+            true};
+}
+
+HouseLimit window() {
+    return {
+        "balance.window_months",
+        nullptr,
+        {"window_months",
+         single(3),
+         "months",
+         commonPractice(),
+         {"How many months the window of the balance holds, this one among them; 1 to 36.", {}}},
+        false};
+}
+
+std::vector<HouseLimit> all() {
+    std::vector<HouseLimit> out{window()};
+    for (const Rule& rule : ruleBook()) {
+        for (const LimitSpec& spec : rule.limits)
+            out.push_back({std::string(rule.id) + "." + spec.name, &rule, spec, false});
+        out.push_back(weight(rule, Level::Stop, rule.weights.stop));
+        out.push_back(weight(rule, Level::Look, rule.weights.look));
+        out.push_back(weight(rule, Level::Note, rule.weights.note));
+    }
+    return out;
+}
+} // namespace
+
+const std::vector<HouseLimit>& houseLimits() {
+    static const std::vector<HouseLimit> list = all();
+    return list;
+}
+
+const HouseLimit* houseLimit(std::string_view key) {
+    const auto& list = houseLimits();
+    const auto it = std::find_if(list.begin(), list.end(),
+                                 [&](const HouseLimit& limit) { return limit.key == key; });
+    return it == list.end() ? nullptr : &*it;
+}
+
+} // namespace bw
