@@ -35,7 +35,7 @@ struct CheckResult {
 [[nodiscard]] CheckResult check(const Gym& gym, const Block& block, std::optional<Week> week = {},
                                 const FloorStudy* floor = nullptr);
 
-// Limit keys of the gym that no rule knows.
+// Limit keys of the gym that neither a rule nor the ledger knows.
 [[nodiscard]] std::vector<std::string> unknownLimits(const GymSettings& gym);
 
 } // namespace bw

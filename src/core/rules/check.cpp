@@ -2,6 +2,7 @@
 #include "blockwright/rules/check.hpp"
 
 #include "blockwright/floor/study.hpp"
+#include "blockwright/ledger/ledger_rules.hpp"
 #include "blockwright/rules/accepting.hpp"
 #include "blockwright/rules/house_limits.hpp"
 #include "blockwright/rules/rule.hpp"
