@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Every number of the rule book that a gym can set as it is in this house, and how a coach writes
-// one:
+// Every number of the rule book and the ledger that a gym can set as it is in this house, and how a
+// coach writes one:
 //   seconds      90   90 s   1:30   2 min   60-120 s
 //   share        12 %   12          12 is always per cent
 //   other        6   6 reps   0.6-1.4
@@ -11,12 +11,12 @@ namespace bw {
 
 struct HouseLimit {
     std::string key;            // "superset-work.seconds", as in GymSettings::limits
-    const Rule* rule = nullptr; // null: it belongs to the balance that several rules read
+    const Rule* rule = nullptr; // null: the balance's or the ledger's, which no one rule owns
     LimitSpec spec;
     bool weight = false; // of a finding in the penalty
 };
 
-// In the order of the catalogue; each rule's limits, then its three weights.
+// In the order of the catalogue; each rule's limits, then its three weights; last the ledger's.
 [[nodiscard]] const std::vector<HouseLimit>& houseLimits();
 [[nodiscard]] const HouseLimit* houseLimit(std::string_view key); // null when there is none
 

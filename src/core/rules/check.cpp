@@ -131,7 +131,7 @@ CheckResult check(const Gym& gym, const Block& block, std::optional<Week> week,
 std::vector<std::string> unknownLimits(const GymSettings& gym) {
     std::vector<std::string> out;
     for (const auto& limit : gym.limits)
-        if (!houseLimit(limit.first)) out.push_back(limit.first);
+        if (!houseLimit(limit.first) && !isLedgerLimit(limit.first)) out.push_back(limit.first);
     return out;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "blockwright/rules/house_limits.hpp"
 
+#include "blockwright/ledger/ledger_rules.hpp"
 #include "core/rules/wording.hpp"
 
 #include <algorithm>
@@ -43,6 +44,8 @@ std::vector<HouseLimit> all() {
         out.push_back(weight(rule, Level::Look, rule.weights.look));
         out.push_back(weight(rule, Level::Note, rule.weights.note));
     }
+    for (const LimitSpec& spec : ledgerLimits())
+        out.push_back({"ledger." + spec.name, nullptr, spec, false});
     return out;
 }
 } // namespace
