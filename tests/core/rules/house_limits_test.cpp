@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "blockwright/ledger/ledger_rules.hpp"
 #include "blockwright/rules/house_limits.hpp"
-
 #include "core/rules/draft.hpp"
 #include "support/catch.hpp"
 
