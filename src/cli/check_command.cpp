@@ -2,6 +2,8 @@
 #include "cli/check_command.hpp"
 
 #include "blockwright/rules/check.hpp"
+#include "blockwright/rules/floor_search.hpp"
+#include "cli/floor_play.hpp"
 #include "cli/heading.hpp"
 #include "cli/json_text.hpp"
 #include "cli/table.hpp"
@@ -82,12 +84,33 @@ std::string checkText(const Gym& gym, const Block& block, const CheckResult& res
                               result.count(Level::Stop), result.count(Level::Look),
                               result.count(Level::Note), result.penalty);
 }
+
+// None where the class can't be simulated; that is told on standard error.
+std::optional<FloorStudy> studied(const Gym& gym, const Block& block, std::optional<Week> week,
+                                  int runs) {
+    FloorOptions o;
+    o.runs = runs;
+    o.threads = coresHere();
+    const FloorSearch search = floorSearch(gym, block);
+    const auto study = [&] {
+        Progress progress("Playing");
+        return studyFloor(gym, block, o, week, {}, telling(progress), &search);
+    }();
+    if (study) return *study;
+    complain("The class was not simulated. " + study.why().english());
+    return std::nullopt;
+}
 } // namespace
 
 CLI::App& CheckCommand::declare(CLI::App& program) {
     auto* part = program.add_subcommand("check", "What the rule book says of the month");
     source_.declare(*part);
     part->add_option("--week", week_, "One week (standard: all)")->type_name("W");
+    part->add_option("--floor-runs", runs_,
+                     "Classes simulated for the rules of the floor, with seed 1 (standard: 1000; "
+                     "0: none, and those rules are silent)")
+        ->type_name("R")
+        ->check(CLI::Range(0, FloorOptions::kMostRuns));
     part->add_flag("--json", json_, "One JSON object");
     return *part;
 }
@@ -97,7 +120,9 @@ Exit CheckCommand::run() {
     const auto block = source_.block(gym);
     std::optional<Week> week;
     if (week_ != 0) week = weekOf(*block, week_);
-    const CheckResult result = check(gym, *block, week);
+    std::optional<FloorStudy> study;
+    if (runs_ > 0) study = studied(gym, *block, week, runs_);
+    const CheckResult result = check(gym, *block, week, study ? &*study : nullptr);
     if (json_)
         sayJson(checkJson(*block, result));
     else

@@ -75,9 +75,16 @@ std::string headsText(const Block& block, const FloorHeads& heads) {
     return heads.allTried ? text : text + " (not all could be tried)";
 }
 
+std::string loadText(const Gym& gym, const std::optional<Mass>& load) {
+    if (!load) return {};
+    return gym.settings.massUnit == MassUnit::Lb ? fmt::format(", {:.4g} lb", load->lb())
+                                                 : fmt::format(", {:.4g} kg", load->kg());
+}
+
 std::string changeText(const Gym& gym, const Block& block, const FloorBuy& buy) {
-    if (const auto* unit = std::get_if<OneMoreUnit>(&buy.change))
-        return "one more: " + nameOf(gym, unit->kit);
+    if (const auto* unit = std::get_if<OneMoreUnit>(&buy.change)) {
+        return "one more: " + nameOf(gym, unit->kit) + loadText(gym, unit->load);
+    }
     if (const auto* best = std::get_if<BestHeads>(&buy.change))
         return "starting at " + headsText(block, best->heads);
     return "one member fewer";
@@ -117,11 +124,12 @@ std::string timelineText(const Block& block, const FloorAnswer& a) {
 std::string floorText(const Gym& gym, const Block& block, const FloorOptions& options,
                       const FloorAnswer& a) {
     std::string text =
-        fmt::format("{} · week {} · {} {} · {}\n\n", headingOf(gym, block), options.week.number(),
+        fmt::format("{} · week {} · {} {} · {}{}\n\n", headingOf(gym, block), options.week.number(),
                     a.members, a.members == 1 ? "member" : "members",
                     options.steady ? std::string("steady")
                                    : fmt::format("{} {}, seed {}", a.runs,
-                                                 a.runs == 1 ? "run" : "runs", options.seed));
+                                                 a.runs == 1 ? "run" : "runs", options.seed),
+                    options.loadAware ? " · by load" : "");
     text += endsText(gym, block, a) + '\n' + roundsText(block, a) + '\n' + waitsText(gym, a);
     if (a.best) text += "\nbest start: " + wrapped(headsText(block, *a.best), 76, 12) + '\n';
     return text + buysText(gym, block, a) + timelineText(block, a);

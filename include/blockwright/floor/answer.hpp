@@ -55,6 +55,7 @@ struct FloorHeads {
 
 struct OneMoreUnit {
     KitId kit;
+    std::optional<Mass> load{}; // where loads are looked at and members want one of this kit
     bool operator==(const OneMoreUnit&) const = default;
 };
 struct BestHeads {
@@ -92,6 +93,7 @@ struct FloorAnswer {
     int medianRun = 0;              // the first run whose finish is the p50
     std::vector<FloorRow> timeline; // of that run: by member, then by time
     std::vector<Millis> finishes;   // by run
+    std::vector<Millis> waits;      // by run: of all members together
     bool operator==(const FloorAnswer&) const = default;
 };
 

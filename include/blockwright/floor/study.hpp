@@ -52,9 +52,10 @@ struct FloorSearch {
 };
 
 // Of one week, or of all of the stair; options.week is not looked at. Weeks that ask for the same
-// rounds share one answer. A week with a problem gets the changes that end its class at least 15 s
-// earlier on average, by more than luck (3 standard errors), or spare each member 15 s of waiting,
-// and do not cost as much of the other. Without a search no week gets any. Why() as simulateFloor.
+// rounds share one answer. A week with a problem gets the changes that, by more than luck (3
+// standard errors), end its class at least 15 s earlier on average or spare each member 15 s of
+// waiting, and do not cost as much of the other. Without a search no week gets any. Why() as
+// simulateFloor.
 [[nodiscard]] Result<FloorStudy>
 studyFloor(const Gym& gym, const Block& block, const FloorOptions& options,
            std::optional<Week> week = {}, std::stop_token stop = {},

@@ -13,7 +13,7 @@ namespace {
 constexpr MeanTime kWorth{15'000}; // less than this is not worth changing a draft for
 constexpr MeanTime kHint{5'000};   // over a few runs, so much may become as much as that
 constexpr int kFewRuns = 150;      // enough to see what does not help at all
-constexpr double kBeyondLuck = 3;  // standard errors
+constexpr double kStandardErrors = 3;
 
 MeanTime saved(const FloorAnswer& now, const FloorAnswer& then) {
     return now.finish.mean - then.finish.mean;
@@ -26,16 +26,18 @@ bool helps(const FloorAnswer& now, const FloorAnswer& then, MeanTime by) {
     return (finish >= by && wait > -by) || (wait >= by && finish > -by);
 }
 
-// Standard error of the mean of what each run saves.
-MeanTime errorOfSaved(const FloorAnswer& now, const FloorAnswer& then) {
-    const std::size_t runs = now.finishes.size();
-    if (runs < 2) return {};
-    double squares = 0;
-    for (std::size_t r = 0; r < runs; ++r) {
-        const MeanTime off = MeanTime{now.finishes[r] - then.finishes[r]} - saved(now, then);
-        squares += off.count() * off.count();
+// Is the mean of what each run gains surely above 0?
+bool beyondLuck(const std::vector<Millis>& now, const std::vector<Millis>& then) {
+    const auto runs = static_cast<double>(now.size());
+    double sum = 0, squares = 0;
+    for (std::size_t r = 0; r < now.size(); ++r) {
+        const auto gain = static_cast<double>((now[r] - then[r]).count());
+        sum += gain;
+        squares += gain * gain;
     }
-    return MeanTime{std::sqrt(squares / static_cast<double>(runs * (runs - 1)))};
+    if (now.size() < 2) return sum > 0;
+    const double variance = (squares - sum * sum / runs) / (runs - 1);
+    return sum / runs > kStandardErrors * std::sqrt(std::max(variance, 0.0) / runs);
 }
 
 Message filled(Message label, MeanTime time) {
@@ -82,8 +84,9 @@ std::optional<ProvenChange> ChangeTrial::prove(const FloorAnswer& now, const Flo
     const auto then = play(trial, options_);
     if (!then || !helps(now, *then, kWorth)) return std::nullopt;
     const MeanTime finish = saved(now, *then), wait = spared(now, *then);
-    const bool sooner = finish >= kWorth && finish > kBeyondLuck * errorOfSaved(now, *then);
-    if (!sooner && wait < kWorth) return std::nullopt;
+    const bool sooner = finish >= kWorth && beyondLuck(now.finishes, then->finishes);
+    const bool calmer = wait >= kWorth && beyondLuck(now.waits, then->waits);
+    if (!sooner && !calmer) return std::nullopt;
     return ProvenChange{.label = sooner ? filled(idea.saves, finish) : filled(idea.spares, wait),
                         .change = idea.change,
                         .place = idea.place,

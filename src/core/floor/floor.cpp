@@ -4,6 +4,7 @@
 #include "core/floor/best_start.hpp"
 #include "core/floor/class_pass.hpp"
 #include "core/floor/draws.hpp"
+#include "core/floor/load_plan.hpp"
 
 #include <numeric>
 
@@ -61,7 +62,7 @@ public:
     FloorJob(const Gym& gym, const Block& block, const FloorOptions& options, Crew& crew)
         : gym_(gym), block_(block), options_(options), crew_(crew),
           members_(options.members > 0 ? options.members : gym.settings.places),
-          plan_(planFloor(gym, block, options.week)) {
+          plan_(planClass(gym, block, options, members_)) {
         if (options_.steady) options_.runs = 1;
     }
 
@@ -96,6 +97,7 @@ private:
         out.finish = timesOf(played.finishes);
         out.overrunChance = chance(played.finishes, [&](Ticks t) { return t > plan_.classTime; });
         for (const Ticks t : played.finishes) out.finishes.emplace_back(t);
+        for (const Ticks t : played.waits) out.waits.emplace_back(t);
         const auto median = std::ranges::find(out.finishes, out.finish.p50);
         out.medianRun = static_cast<int>(median - out.finishes.begin());
         for (std::size_t s = 0; s < plan_.sections.size(); ++s)
@@ -127,8 +129,10 @@ private:
         std::vector<FloorVariant> variants;
         for (std::size_t k = 0; k < plan_.kit.size(); ++k) {
             if (!played.tally.waitedFor(static_cast<int>(k))) continue;
-            out.buys.push_back({OneMoreUnit{plan_.kit[k].id}, {}});
-            variants.push_back({planWithOneMore(plan_.kit[k].id), starts_, members_});
+            for (OneMoreUnit& more : oneMoreOf(static_cast<int>(k))) {
+                variants.push_back({planWith(more), starts_, members_});
+                out.buys.push_back({std::move(more), {}});
+            }
         }
         if (!out.best && worthSpreading()) {
             const auto heads = BestStart(plan_, options_, members_, crew_).find();
@@ -147,12 +151,20 @@ private:
             out.buys[v].saves = MeanTime{static_cast<double>(now - sums[v]) / options_.runs};
         std::ranges::stable_sort(out.buys, std::greater{}, &FloorBuy::saves);
     }
-    FloorPlan planWithOneMore(const KitId& id) const {
+    // By the load where members want one.
+    std::vector<OneMoreUnit> oneMoreOf(int kit) const {
+        std::vector<OneMoreUnit> out;
+        for (const Mass load : wantedLoads(plan_, kit)) out.push_back({plan_.kit[kit].id, load});
+        if (out.empty()) out.push_back({plan_.kit[kit].id});
+        return out;
+    }
+    FloorPlan planWith(const OneMoreUnit& more) const {
         Gym richer = gym_;
-        KitItem item = *gym_.findKit(id);
+        KitItem item = *gym_.findKit(more.kit);
         ++item.units;
+        if (more.load) ++item.loads[*more.load];
         richer.put(std::move(item));
-        return planFloor(richer, block_, options_.week);
+        return planClass(richer, block_, options_, members_);
     }
     bool worthSpreading() const {
         return members_ > 1 && std::ranges::any_of(plan_.sections, [](const PlanSection& s) {

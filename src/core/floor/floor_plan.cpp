@@ -62,7 +62,7 @@ private:
         for (const KitItem& item : gym_.kit) {
             if (!taken(item.id)) continue;
             number_[item.id] = static_cast<int>(plan_.kit.size());
-            plan_.kit.push_back({item.id, item.units});
+            plan_.kit.push_back({item.id, item.units, {}});
         }
     }
     bool taken(const KitId& id) const {

@@ -11,8 +11,9 @@ public:
     // A set, a wait or a rest of a member, when its end is known. Slot: index into the plan; of a
     // rest that of the group's first slot. Round from 0.
     virtual void did(FloorDoing what, int member, Ticks from, Ticks to, Place place, int round) = 0;
-    virtual void took(int /*kit*/, int /*count*/, Ticks) {}
-    virtual void gaveBack(int /*kit*/, int /*count*/, Ticks) {}
+    // Load: -1 where loads are not looked at.
+    virtual void took(int /*kit*/, int /*load*/, int /*count*/, Ticks) {}
+    virtual void gaveBack(int /*kit*/, int /*load*/, int /*count*/, Ticks) {}
     virtual void joinedLine(int /*member*/, Ticks) {}
     virtual void leftLine(int /*member*/, Ticks) {}
 };

@@ -25,9 +25,62 @@ bool troubled(const FloorAnswer& answer, const FloorSearch& search) {
 
 // The week of the study that this one can share with; null: none.
 template <class Same> const FloorWeek* like(const FloorStudy& study, Same same) {
-    const auto it = std::ranges::find_if(study.weeks, [&](const FloorWeek& w) { return same(w); });
+    const auto it = std::ranges::find_if(study.weeks, same);
     return it == study.weeks.end() ? nullptr : &*it;
 }
+
+using SharedAnswer = std::shared_ptr<const FloorAnswer>;
+
+class StudyJob {
+public:
+    StudyJob(const Gym& gym, const Block& block, const FloorOptions& options, std::stop_token stop,
+             const FloorProgress& progress, const FloorSearch* search)
+        : gym_(gym), block_(block), options_(options), stop_(std::move(stop)), progress_(progress),
+          search_(search) {}
+
+    Result<FloorStudy> study(const std::vector<Week>& weeks) {
+        for (const Week w : weeks) {
+            options_.week = w;
+            auto answer = answerOf(w);
+            if (!answer) return answer.why();
+            FloorWeek now{.week = w, .answer = std::move(answer).value(), .changes = {}};
+            now.changes = changesOf(now);
+            if (stop_.stop_requested()) return Message{"Stopped as asked; there is no answer.", {}};
+            study_.weeks.push_back(std::move(now));
+        }
+        return std::move(study_);
+    }
+
+private:
+    Result<SharedAnswer> answerOf(Week week) const {
+        const auto rounds = roundsOf(block_, week);
+        const FloorWeek* same = like(
+            study_, [&](const FloorWeek& known) { return roundsOf(block_, known.week) == rounds; });
+        if (same) return same->answer;
+        auto answer = simulateFloor(gym_, block_, options_, stop_, progress_);
+        if (!answer) return answer.why();
+        return SharedAnswer(std::make_shared<FloorAnswer>(std::move(answer).value()));
+    }
+
+    // Changes look at the mode, too: a round less is another one in a low week.
+    std::vector<ProvenChange> changesOf(const FloorWeek& week) const {
+        if (!search_ || !troubled(*week.answer, *search_)) return {};
+        const FloorWeek* twin = like(study_, [&](const FloorWeek& known) {
+            return block_.step(known.week).rounds == block_.step(week.week).rounds;
+        });
+        if (twin) return twin->changes;
+        const auto ideas = search_->ideas ? search_->ideas(week) : std::vector<FloorIdea>{};
+        return ChangeTrial(gym_, block_, options_, stop_, progress_).proven(*week.answer, ideas);
+    }
+
+    const Gym& gym_;
+    const Block& block_;
+    FloorOptions options_;
+    std::stop_token stop_;
+    const FloorProgress& progress_;
+    const FloorSearch* search_;
+    FloorStudy study_;
+};
 } // namespace
 
 const FloorWeek* FloorStudy::of(Week week) const {
@@ -37,36 +90,8 @@ const FloorWeek* FloorStudy::of(Week week) const {
 Result<FloorStudy> studyFloor(const Gym& gym, const Block& block, const FloorOptions& options,
                               std::optional<Week> week, std::stop_token stop,
                               const FloorProgress& progress, const FloorSearch* search) {
-    FloorStudy study;
-    for (const Week w : week ? std::vector{*week} : weeksOf(block)) {
-        FloorOptions o = options;
-        o.week = w;
-        FloorWeek now{.week = w, .answer = {}, .changes = {}};
-        // Changes look at the mode: a round less is another one in a low week.
-        const auto rounds = roundsOf(block, w);
-        const FloorWeek* same =
-            like(study, [&](const FloorWeek& k) { return roundsOf(block, k.week) == rounds; });
-        const FloorWeek* twin = like(study, [&](const FloorWeek& k) {
-            return block.step(k.week).rounds == block.step(w).rounds;
-        });
-        if (same) {
-            now.answer = same->answer;
-        } else {
-            auto answer = simulateFloor(gym, block, o, stop, progress);
-            if (!answer) return answer.why();
-            now.answer = std::make_shared<const FloorAnswer>(std::move(answer).value());
-        }
-        if (twin) {
-            now.changes = twin->changes;
-        } else if (search && troubled(*now.answer, *search)) {
-            ChangeTrial trial(gym, block, o, stop, progress);
-            now.changes = trial.proven(*now.answer, search->ideas ? search->ideas(now)
-                                                                  : std::vector<FloorIdea>{});
-            if (stop.stop_requested()) return Message{"Stopped as asked; there is no answer.", {}};
-        }
-        study.weeks.push_back(std::move(now));
-    }
-    return study;
+    StudyJob job(gym, block, options, std::move(stop), progress, search);
+    return job.study(week ? std::vector{*week} : weeksOf(block));
 }
 
 } // namespace bw
