@@ -26,6 +26,13 @@ public:
     [[nodiscard]] Result<std::vector<LiftResult>> resultsOf(const MemberId&) override {
         return std::vector<LiftResult>{};
     }
+    [[nodiscard]] Result<bool>
+    eachResultOf(const ResultQuery&, const std::function<bool(const LiftResult&)>&) override {
+        return true;
+    }
+    [[nodiscard]] Result<std::optional<Date>> newestResult() override {
+        return std::optional<Date>{};
+    }
     [[nodiscard]] Result<bool> copyTo(const std::filesystem::path&) override { return true; }
 
     Gym stored;
