@@ -59,7 +59,10 @@ TEST_CASE("a query takes exactly the results of its members, exercises and days"
     const auto file = made(folder / "a.bwgym");
     const auto all = fill(*file);
     for (const auto& members : {std::vector<MemberId>{}, {member(3)}, {member(4), member(0)}})
-        for (const auto& exercises : {std::vector<ExerciseId>{}, {lift(2)}, {lift(3), lift(0)}})
+        for (const auto& exercises : {std::vector<ExerciseId>{},
+                                      {lift(2)},
+                                      {lift(3), lift(0)},
+                                      {ex("a"), ex("b"), ex("c"), lift(1), lift(2)}})
             for (const auto& from : {std::optional<Date>{}, std::optional(date("2026-02-01"))}) {
                 std::vector<LiftResult> expected;
                 for (const LiftResult& r : all)
