@@ -60,8 +60,8 @@ void buildMenus(QMenuBar& bar, const Actions& actions, bool gym,
         add(*edit, actions, {"undo", "redo", "-"});
         addGroup(*edit, actions, QCoreApplication::translate("bw::BenchPage", "Bench"));
         add(*bar.addMenu(tr("&Month")), actions,
-            {"start-next", "start-empty", "copy-last", "-", "previous-month", "next-month", "-",
-             "remove-month"});
+            {"start-next", "start-empty", "copy-last", "copy-shown", "-", "previous-month",
+             "next-month", "-", "remove-month"});
     }
     QMenu* view = bar.addMenu(tr("&View"));
     if (gym) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/frame/workspace.hpp"
 
+#include "desk/almanac/almanac_page.hpp"
 #include "desk/bench/bench_page.hpp"
 #include "desk/bench/findings_panel.hpp"
 #include "desk/frame/actions.hpp"
@@ -32,6 +33,10 @@ Workspace::Workspace(std::unique_ptr<OpenGym> gym, Actions& actions, QWidget* pa
     assemble(actions);
     addPlace(actions, 1, QStringLiteral("bench"), tr("Bench"),
              bench_ = new BenchPage(draft_, actions, pages_));
+    auto* almanac = new AlmanacPage(draft_, pages_);
+    addPlace(actions, 5, QStringLiteral("almanac"), tr("Almanac"), almanac);
+    connect(almanac, &AlmanacPage::benchWanted, content_, [this] { goTo(bench_); });
+    connect(almanac, &AlmanacPage::refused, notice_, &Notice::tell);
     addPlace(actions, 7, QStringLiteral("sheets"), tr("Sheets"),
              sheets_ = new SheetsPage(draft_, pages_));
     pages_->addWidget(noMonth_ = emptyMonth(actions));
