@@ -80,6 +80,9 @@ int main(int argc, char* argv[]) {
     window.setTheme(Theme::Dark);
     all = save(window, folder, QStringLiteral("bench-dark")) && all;
     window.setTheme(Theme::Light);
+    if (QAction* almanac = window.actions().find(QStringLiteral("place-almanac")))
+        almanac->trigger();
+    all = save(window, folder, QStringLiteral("almanac")) && all;
     if (QAction* print = window.actions().find(QStringLiteral("print"))) print->trigger();
     return save(window, folder, QStringLiteral("sheets")) && all ? 0 : 1;
 }

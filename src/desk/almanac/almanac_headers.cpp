@@ -21,6 +21,11 @@ QFont small(QFont font) {
     return font;
 }
 
+// Kept free at the right for the month of last use.
+int lastUsedWidth(const QFont& font) {
+    return QFontMetrics(small(font)).horizontalAdvance(QStringLiteral("0000-00-0")) + kSide;
+}
+
 // What stands at the right of the name.
 QString asideOf(const AlmanacLine& line) {
     using Kind = AlmanacLine::Kind;
@@ -57,7 +62,7 @@ void MonthsHeader::paintEvent(QPaintEvent* event) {
 void MonthsHeader::paintSection(QPainter* p, const QRect& r, int column) const {
     const AlmanacModel& model = almanacOf(*this);
     const AlmanacMonth& m = model.month(column);
-    const bool shown = model.isShown(column), leftmost = logicalIndexAt(0) == column;
+    const bool shown = model.isShown(column), leftmost = logicalIndexAt(r.width() / 2) == column;
     p->save();
     p->fillRect(r, shown ? inks().wash : m.block ? inks().paper : inks().desk);
     p->setPen(QPen(inks().line, 1));
@@ -92,10 +97,6 @@ void NamesHeader::setCurrent(int row) {
     viewport()->update();
 }
 
-int NamesHeader::lastUsedWidth(const QFont& font) {
-    return QFontMetrics(small(font)).horizontalAdvance(QStringLiteral("0000-00-0")) + kSide;
-}
-
 void NamesHeader::paintEvent(QPaintEvent* event) {
     QHeaderView::paintEvent(event);
     const int end = length() - offset();
@@ -124,6 +125,16 @@ void NamesHeader::paintSection(QPainter* p, const QRect& r, int row) const {
     p->setPen(inks().quiet);
     p->drawText(r.adjusted(0, 0, -kSide, 0), Qt::AlignRight | Qt::AlignVCenter, aside);
     p->restore();
+}
+
+void NamesCorner::paintEvent(QPaintEvent*) {
+    QPainter p(this);
+    p.fillRect(rect(), inks().paper);
+    p.setFont(small(font()));
+    p.setPen(inks().quiet);
+    const QRect room = rect().adjusted(kSide, 0, -kSide, -4);
+    p.drawText(room, Qt::AlignLeft | Qt::AlignBottom, tr("format"));
+    p.drawText(room, Qt::AlignRight | Qt::AlignBottom, tr("last used"));
 }
 
 } // namespace bw

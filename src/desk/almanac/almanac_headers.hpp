@@ -25,8 +25,6 @@ class NamesHeader : public QHeaderView {
 public:
     explicit NamesHeader(QWidget* parent);
     void setCurrent(int row); // the row of the cursor; -1: none
-    // Where the month of last use begins, counted from the right edge.
-    [[nodiscard]] static int lastUsedWidth(const QFont& font);
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -34,6 +32,16 @@ protected:
 
 private:
     int current_ = -1;
+};
+
+// Above the names, left of the months: what stands below it.
+class NamesCorner : public QWidget {
+    Q_OBJECT
+public:
+    explicit NamesCorner(QWidget* parent) : QWidget(parent) {}
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
 };
 
 } // namespace bw

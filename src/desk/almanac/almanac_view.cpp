@@ -5,25 +5,12 @@
 #include "desk/almanac/almanac_headers.hpp"
 
 #include <QKeyEvent>
-#include <QLabel>
 #include <QPainter>
 #include <QScrollBar>
 
 #include <algorithm>
 
 namespace bw {
-
-namespace {
-QLabel* cornerLabel(QWidget* parent, const QString& text, Qt::Alignment side) {
-    auto* label = new QLabel(text, parent);
-    label->setAlignment(side | Qt::AlignBottom);
-    label->setContentsMargins(10, 0, 10, 4);
-    label->setForegroundRole(QPalette::PlaceholderText);
-    label->setBackgroundRole(QPalette::Base);
-    label->setAutoFillBackground(true);
-    return label;
-}
-} // namespace
 
 AlmanacView::AlmanacView(AlmanacModel& model, Top top, const QString& name, QWidget* parent)
     : QTableView(parent), model_(model), months_(new MonthsHeader(this)),
@@ -42,10 +29,7 @@ AlmanacView::AlmanacView(AlmanacModel& model, Top top, const QString& name, QWid
     setVerticalScrollMode(ScrollPerPixel);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     months_->setHidden(top == Top::None);
-    if (top == Top::Months) {
-        corner_ = cornerLabel(this, tr("format"), Qt::AlignLeft);
-        cornerLast_ = cornerLabel(this, tr("last used"), Qt::AlignRight);
-    }
+    if (top == Top::Months) corner_ = new NamesCorner(this);
     connect(months_, &QHeaderView::sectionClicked, this, &AlmanacView::monthWanted);
 }
 
@@ -163,11 +147,8 @@ void AlmanacView::paintEvent(QPaintEvent* event) {
 void AlmanacView::updateGeometries() {
     QTableView::updateGeometries();
     if (!corner_) return;
-    const int wide = names_->width(), high = months_->height();
-    const int last = NamesHeader::lastUsedWidth(font()) + 10;
-    corner_->setGeometry(0, 0, wide - last, high);
-    cornerLast_->setGeometry(wide - last, 0, last, high);
-    for (QLabel* label : {corner_, cornerLast_}) label->raise();
+    corner_->setGeometry(0, 0, names_->width(), months_->height());
+    corner_->raise();
 }
 
 } // namespace bw

@@ -6,8 +6,6 @@
 
 #include <QTableView>
 
-class QLabel;
-
 namespace bw {
 
 class MonthsHeader;
@@ -55,7 +53,7 @@ private:
     MonthsHeader* months_;
     NamesHeader* names_;
     QString empty_;
-    QLabel *corner_ = nullptr, *cornerLast_ = nullptr;
+    QWidget* corner_ = nullptr; // null: no months above
     int row_ = 20, headingRow_ = 20;
     bool leaving_ = false, quiet_ = false;
 };
