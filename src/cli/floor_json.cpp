@@ -29,7 +29,10 @@ Json buyJson(const FloorBuy& buy) {
         Json out{{"change", "one more " + unit->kit.text()},
                  {"saves_mean", secondsJson(buy.saves)},
                  {"kit", unit->kit.text()}};
-        if (unit->load) out["load_kg"] = number(unit->load->kg());
+        if (unit->load) {
+            out["load_kg"] = number(unit->load->kg());
+            out["units"] = unit->units;
+        }
         return out;
     }
     if (const auto* best = std::get_if<BestHeads>(&buy.change))

@@ -75,15 +75,18 @@ std::string headsText(const Block& block, const FloorHeads& heads) {
     return heads.allTried ? text : text + " (not all could be tried)";
 }
 
-std::string loadText(const Gym& gym, const std::optional<Mass>& load) {
-    if (!load) return {};
-    return gym.settings.massUnit == MassUnit::Lb ? fmt::format(", {:.4g} lb", load->lb())
-                                                 : fmt::format(", {:.4g} kg", load->kg());
+// ", 16 kg", ", 2 × 16 kg"; empty where loads are not looked at.
+std::string loadText(const Gym& gym, const OneMoreUnit& more) {
+    if (!more.load) return {};
+    const std::string times = more.units > 1 ? fmt::format("{} × ", more.units) : "";
+    return gym.settings.massUnit == MassUnit::Lb
+               ? fmt::format(", {}{:.4g} lb", times, more.load->lb())
+               : fmt::format(", {}{:.4g} kg", times, more.load->kg());
 }
 
 std::string changeText(const Gym& gym, const Block& block, const FloorBuy& buy) {
     if (const auto* unit = std::get_if<OneMoreUnit>(&buy.change)) {
-        return "one more: " + nameOf(gym, unit->kit) + loadText(gym, unit->load);
+        return "one more: " + nameOf(gym, unit->kit) + loadText(gym, *unit);
     }
     if (const auto* best = std::get_if<BestHeads>(&buy.change))
         return "starting at " + headsText(block, best->heads);

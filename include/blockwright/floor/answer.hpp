@@ -55,7 +55,10 @@ struct FloorHeads {
 
 struct OneMoreUnit {
     KitId kit;
-    std::optional<Mass> load{}; // where loads are looked at and members want one of this kit
+    // Where loads are looked at and members want one of this kit: the load, and how many units of
+    // it one member takes.
+    std::optional<Mass> load{};
+    int units = 1;
     bool operator==(const OneMoreUnit&) const = default;
 };
 struct BestHeads {

@@ -12,7 +12,8 @@ namespace bw {
 namespace {
 constexpr MeanTime kWorth{15'000}; // less than this is not worth changing a draft for
 constexpr MeanTime kHint{5'000};   // over a few runs, so much may become as much as that
-constexpr int kFewRuns = 150;      // enough to see what does not help at all
+constexpr int kFewRuns = 64;       // enough to see what does not help at all
+constexpr std::size_t kMostProven = 12;
 constexpr double kStandardErrors = 3;
 
 MeanTime saved(const FloorAnswer& now, const FloorAnswer& then) {
@@ -67,26 +68,43 @@ std::vector<FloorIdea> ChangeTrial::starts(FloorOptions few) const {
     return best ? startIdeas(block_, *best->best) : std::vector<FloorIdea>{};
 }
 
-bool ChangeTrial::promising(const Block& trial) {
-    if (!glance_) return true;
-    FloorOptions few = options_;
-    few.runs = kFewRuns;
-    const auto then = play(trial, few);
-    return then && helps(*glance_, *then, kHint);
+std::vector<ChangeTrial::Candidate>
+ChangeTrial::candidates(const std::vector<FloorIdea>& ideas) const {
+    std::vector<Candidate> out;
+    for (const FloorIdea& idea : ideas) {
+        Candidate c{.idea = &idea, .trial = block_, .promise = {}};
+        idea.change(c.trial);
+        const bool known = c.trial == block_ || std::ranges::any_of(out, [&](const Candidate& o) {
+                               return o.trial == c.trial;
+                           });
+        if (!known) out.push_back(std::move(c));
+    }
+    return out;
 }
 
-std::optional<ProvenChange> ChangeTrial::prove(const FloorAnswer& now, const FloorIdea& idea) {
-    Block trial = block_;
-    idea.change(trial);
-    if (trial == block_ || std::ranges::find(tried_, trial) != tried_.end()) return std::nullopt;
-    tried_.push_back(trial);
-    if (!promising(trial)) return std::nullopt;
-    const auto then = play(trial, options_);
+void ChangeTrial::glanceAt(std::vector<Candidate>& candidates, const FloorOptions& few) {
+    const auto now = play(block_, few);
+    for (Candidate& c : candidates) {
+        const auto then = now ? play(c.trial, few) : now;
+        if (then && helps(*now, *then, kHint))
+            c.promise = std::max(saved(*now, *then), spared(*now, *then));
+        ++done_;
+    }
+    std::erase_if(candidates, [](const Candidate& c) { return c.promise <= MeanTime{0}; });
+    std::ranges::stable_sort(candidates, std::greater{}, &Candidate::promise);
+    if (candidates.size() > kMostProven)
+        candidates.erase(candidates.begin() + kMostProven, candidates.end());
+}
+
+std::optional<ProvenChange> ChangeTrial::prove(const FloorAnswer& now,
+                                               const Candidate& candidate) const {
+    const auto then = play(candidate.trial, options_);
     if (!then || !helps(now, *then, kWorth)) return std::nullopt;
     const MeanTime finish = saved(now, *then), wait = spared(now, *then);
     const bool sooner = finish >= kWorth && beyondLuck(now.finishes, then->finishes);
     const bool calmer = wait >= kWorth && beyondLuck(now.waits, then->waits);
     if (!sooner && !calmer) return std::nullopt;
+    const FloorIdea& idea = *candidate.idea;
     return ProvenChange{.label = sooner ? filled(idea.saves, finish) : filled(idea.spares, wait),
                         .change = idea.change,
                         .place = idea.place,
@@ -100,17 +118,17 @@ std::vector<ProvenChange> ChangeTrial::proven(const FloorAnswer& now,
                                               const std::vector<FloorIdea>& ideas) {
     FloorOptions few = options_;
     few.runs = std::min(options_.runs, kFewRuns);
-    glance_.reset();
-    if (now.runs > 2 * kFewRuns)
-        if (auto glance = play(block_, few)) glance_ = std::move(*glance);
     std::vector<FloorIdea> all = starts(few);
     all.insert(all.end(), ideas.begin(), ideas.end());
-    total_ += static_cast<int>(all.size());
+    std::vector<Candidate> left = candidates(all);
+    const bool many = now.runs > 2 * kFewRuns;
+    total_ =
+        static_cast<int>(many ? left.size() + std::min(left.size(), kMostProven) : left.size());
+    if (many) glanceAt(left, few);
     std::vector<ProvenChange> out;
-    tried_.clear();
-    for (const FloorIdea& idea : all) {
+    for (const Candidate& c : left) {
         if (stop_.stop_requested()) return {};
-        if (auto change = prove(now, idea)) out.push_back(std::move(*change));
+        if (auto change = prove(now, c)) out.push_back(std::move(*change));
         ++done_;
     }
     std::ranges::stable_sort(out, std::greater{}, &ProvenChange::saves);

@@ -18,18 +18,26 @@ public:
                                                    const std::vector<FloorIdea>& ideas);
 
 private:
+    struct Candidate {
+        const FloorIdea* idea = nullptr;
+        Block trial;
+        MeanTime promise{}; // what a glance sees it bring
+    };
+
     [[nodiscard]] Result<FloorAnswer> play(const Block& block, FloorOptions options) const;
     [[nodiscard]] std::vector<FloorIdea> starts(FloorOptions few) const;
-    [[nodiscard]] std::optional<ProvenChange> prove(const FloorAnswer& now, const FloorIdea& idea);
-    [[nodiscard]] bool promising(const Block& trial);
+    // Ideas that change the draft, each draft once.
+    [[nodiscard]] std::vector<Candidate> candidates(const std::vector<FloorIdea>& ideas) const;
+    // Leaves the most promising.
+    void glanceAt(std::vector<Candidate>& candidates, const FloorOptions& few);
+    [[nodiscard]] std::optional<ProvenChange> prove(const FloorAnswer& now,
+                                                    const Candidate& candidate) const;
 
     const Gym& gym_;
     const Block& block_;
     FloorOptions options_;
     std::stop_token stop_;
     const FloorProgress& progress_;
-    std::optional<FloorAnswer> glance_; // at the draft, over a few runs; none: all runs are few
-    std::vector<Block> tried_;
     int done_ = 0, total_ = 0;
 };
 

@@ -149,22 +149,29 @@ private:
         const Ticks now = std::accumulate(played.finishes.begin(), played.finishes.end(), Ticks{0});
         for (std::size_t v = 0; v < variants.size(); ++v)
             out.buys[v].saves = MeanTime{static_cast<double>(now - sums[v]) / options_.runs};
+        std::erase_if(out.buys, hardlyHelps);
         std::ranges::stable_sort(out.buys, std::greater{}, &FloorBuy::saves);
     }
     // By the load where members want one.
     std::vector<OneMoreUnit> oneMoreOf(int kit) const {
         std::vector<OneMoreUnit> out;
-        for (const Mass load : wantedLoads(plan_, kit)) out.push_back({plan_.kit[kit].id, load});
+        for (const auto& [load, units] : wantedLoads(plan_, kit))
+            out.push_back({plan_.kit[kit].id, load, units});
         if (out.empty()) out.push_back({plan_.kit[kit].id});
         return out;
     }
     FloorPlan planWith(const OneMoreUnit& more) const {
         Gym richer = gym_;
         KitItem item = *gym_.findKit(more.kit);
-        ++item.units;
-        if (more.load) ++item.loads[*more.load];
+        item.units += more.units;
+        if (more.load) item.loads[*more.load] += more.units;
         richer.put(std::move(item));
         return planClass(richer, block_, options_, members_);
+    }
+    // A gym has many loads; those that would change nothing are not worth a line.
+    static bool hardlyHelps(const FloorBuy& buy) {
+        const auto* more = std::get_if<OneMoreUnit>(&buy.change);
+        return more && more->load && buy.saves < MeanTime{1000};
     }
     bool worthSpreading() const {
         return members_ > 1 && std::ranges::any_of(plan_.sections, [](const PlanSection& s) {

@@ -3,7 +3,6 @@
 
 #include <algorithm>
 #include <numeric>
-#include <set>
 
 namespace bw {
 
@@ -77,12 +76,15 @@ FloorPlan planClass(const Gym& gym, const Block& block, const FloorOptions& opti
     return plan;
 }
 
-std::vector<Mass> wantedLoads(const FloorPlan& plan, int kit) {
-    std::set<Mass> wanted;
-    for (std::size_t i = 0; i < plan.wishes.size(); ++i)
-        if (plan.wishes[i].count > 0 && plan.needs[i % plan.needs.size()].kit == kit)
-            wanted.insert(*plan.loads[plan.wishes[i].loads[0]].mass);
-    return {wanted.begin(), wanted.end()};
+std::map<Mass, int> wantedLoads(const FloorPlan& plan, int kit) {
+    std::map<Mass, int> wanted;
+    for (std::size_t i = 0; i < plan.wishes.size(); ++i) {
+        const PlanNeed& need = plan.needs[i % plan.needs.size()];
+        if (plan.wishes[i].count == 0 || need.kit != kit) continue;
+        int& units = wanted[*plan.loads[plan.wishes[i].loads[0]].mass];
+        units = std::max(units, need.count);
+    }
+    return wanted;
 }
 
 } // namespace bw

@@ -4,6 +4,7 @@
 #include "blockwright/model/fitting.hpp"
 #include "blockwright/model/shorthand.hpp"
 #include "core/floor/served.hpp"
+#include "core/rules/alike.hpp"
 #include "core/rules/gym_limit.hpp"
 #include "core/rules/remedies.hpp"
 #include "core/rules/substitutes.hpp"
@@ -60,7 +61,9 @@ public:
 
 private:
     void swapFor(const SlotFact& slot, const KitId& kit) {
-        const auto other = [&](const Exercise& e) { return !firstTakes(facts_.gym, e, kit); };
+        const auto other = [&](const Exercise& e) {
+            return standsFor(e, *slot.exercise) && !firstTakes(facts_.gym, e, kit);
+        };
         for (const Exercise* e : substitutes(facts_, slot, kMostSwaps, other))
             ideas_.push_back(
                 {{"Use %1 instead of %2: saves %3", {e->name, slotLabel(facts_.block, slot)}},
@@ -76,10 +79,11 @@ private:
         if (!then) return;
         const std::vector<std::string> args{groupLetter(facts_.block, group), roundsText(now),
                                             roundsText(*then)};
-        ideas_.push_back({{"Cut group %1 from %2 to %3 rounds: saves %4", args},
-                          {"Cut group %1 from %2 to %3 rounds: %4 less waiting for each", args},
-                          group,
-                          setRounds(group, *then)});
+        ideas_.push_back(
+            {{"Cut the rounds of group %1 from %2 to %3: saves %4", args},
+             {"Cut the rounds of group %1 from %2 to %3: %4 less waiting for each", args},
+             group,
+             setRounds(group, *then)});
     }
 
     void elsewhere(Place group) {

@@ -213,18 +213,38 @@ TEST_CASE("units without a told load serve only who takes any") {
     }
 }
 
-TEST_CASE("one more unit is of a load that somebody wants") {
+TEST_CASE("what is bought is of a load that somebody wants, and as many as one member takes") {
     LoadGym t;
-    t.stock("bell", Claim::Group, {{4, 4}, {16, 1}, {40, 4}});
-    const Slot press = t.work(60, {{{"bell", 1}}});
+    t.stock("bell", Claim::Group, {{4, 4}, {16, 2}, {40, 4}});
+    const int count = GENERATE(1, 2);
+    const Slot press = t.work(60, {{{"bell", count}}});
     t.add({onceThrough({press})});
-    t.want(press, 16, 10);
-    FloorOptions o = t.options(10);
+    t.want(press, 16.0 * count, 9);
+    FloorOptions o = t.options(count == 1 ? 11 : 6);
     o.buys = true;
+    // Ten, or five, can start at once: with the neighbours of the load, 4 and 40 kg.
     const FloorAnswer a = simulateFloor(t.gym, t.draft, o).value();
     REQUIRE(a.buys.size() == 2); // the other is one member fewer
-    CHECK(a.buys[0].change == decltype(FloorBuy::change){OneMoreUnit{kit("bell"), kg(16)}});
-    CHECK(secondsOf(a.buys[0].saves) == 60);
+    const auto buy = std::ranges::find_if(
+        a.buys, [](const FloorBuy& b) { return std::holds_alternative<OneMoreUnit>(b.change); });
+    REQUIRE(buy != a.buys.end());
+    CHECK(std::get<OneMoreUnit>(buy->change) == OneMoreUnit{kit("bell"), kg(16), count});
+    CHECK(secondsOf(buy->saves) == 60);
+}
+
+TEST_CASE("a load that saves nothing is not told among what to buy") {
+    LoadGym t;
+    t.stock("bell", Claim::Group, {{16, 1}}).own("bike", 1, Claim::Set);
+    const Slot press = t.work(10, {{{"bell", 1}}});
+    t.add({onceThrough({press}), onceThrough({t.work(100, {{{"bike", 1}}})})}).start =
+        StartCounts{{2, 1}};
+    t.want(press, 16, 3);
+    FloorOptions o = t.options(3);
+    o.buys = true;
+    const FloorAnswer a = simulateFloor(t.gym, t.draft, o).value();
+    CHECK(a.buys.size() > 1);
+    for (const FloorBuy& b : a.buys)
+        if (const auto* more = std::get_if<OneMoreUnit>(&b.change)) CHECK(more->kit == kit("bike"));
 }
 
 TEST_CASE("without loads to look at, or without targets, a class is the same") {

@@ -4,6 +4,7 @@
 #include "blockwright/model/shorthand.hpp"
 
 #include <cmath>
+#include <set>
 
 namespace bw::book {
 
@@ -18,10 +19,12 @@ std::string percentText(double share) { return std::to_string(std::llround(share
 
 std::vector<Remedy> provenRemedies(const FloorWeek& week, const Helps& helps) {
     constexpr std::size_t kMost = 3;
+    std::set<std::pair<std::string, Place>> kinds;
     std::vector<Remedy> out;
     for (const ProvenChange& change : week.changes) {
         if (out.size() == kMost) break;
-        if (helps(change)) out.push_back({change.label, change.change});
+        if (helps(change) && kinds.emplace(change.label.source, change.place).second)
+            out.push_back({change.label, change.change});
     }
     return out;
 }

@@ -10,7 +10,8 @@ namespace bw::book {
 [[nodiscard]] std::string kitName(const Gym& gym, const KitId& id);
 [[nodiscard]] std::string clockOf(MeanTime t);       // "3:10", to the second
 [[nodiscard]] std::string percentText(double share); // "12 %"
-// Whatever may be tried first: at most three of the week's changes for which `helps` is true.
+// At most three of the week's changes for which `helps` is true, the most saved first, and one of a
+// kind in one place.
 using Helps = std::function<bool(const ProvenChange&)>;
 [[nodiscard]] std::vector<Remedy> provenRemedies(const FloorWeek& week, const Helps& helps);
 

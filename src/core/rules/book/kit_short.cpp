@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "blockwright/floor/floor.hpp"
+#include "core/rules/alike.hpp"
 #include "core/rules/book/book.hpp"
 #include "core/rules/book/floor_facts.hpp"
 #include "core/rules/remedies.hpp"
@@ -37,8 +38,8 @@ void judge(const Facts& facts, Verdict& verdict) {
         Finding& f = verdict.add(Level::Stop, shortage.place, missing, "missing_units",
                                  shortOf(facts, slot, shortage));
         f.about = shortage.kit.text();
-        for (const Exercise* e :
-             substitutes(facts, slot, kMost, [](const Exercise&) { return true; }))
+        const auto alike = [&](const Exercise& e) { return standsFor(e, *slot.exercise); };
+        for (const Exercise* e : substitutes(facts, slot, kMost, alike))
             f.remedies.push_back(useExercise(facts, slot, *e));
     }
 }

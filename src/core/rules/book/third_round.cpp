@@ -23,10 +23,9 @@ std::vector<Remedy> toTry(const Facts& facts, Place group) {
     const Group& g = *groupAt(facts.block, group);
     std::vector<Remedy> out;
     if (!g.rest.single()) out.push_back(setRestTo(facts, group, Range<Millis>(g.rest.lo())));
-    const auto fewer = fewerRounds(g.rounds, RoundsMode::Open);
-    if (fewer)
+    if (const auto fewer = fewerRounds(g.rounds, RoundsMode::Open))
         out.push_back(
-            {{"Plan group %1 for %2 rounds instead of %3",
+            {{"Set the rounds of group %1 to %2 instead of %3",
               {groupLetter(facts.block, group), roundsText(*fewer), roundsText(g.rounds)}},
              setRounds(group, *fewer)});
     return out;
@@ -58,7 +57,7 @@ Rule thirdRound() {
     return {"third-round",
             {"In a week with open rounds members get to the highest round.", {}},
             {{"note_share",
-              atMost(0.5),
+              atMost(0.25),
               "share",
               commonPractice(),
               {"When a smaller share of the members get to the highest round, it is noted.", {}}},
