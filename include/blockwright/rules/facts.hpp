@@ -14,6 +14,7 @@
 namespace bw {
 
 struct FloorWeek;
+class Offers;
 
 // The months before a block, newest first, and when each exercise was last used in them.
 class History {
@@ -54,7 +55,9 @@ struct Facts {
     static Facts of(const Gym& gym, const Block& block, const History& history, Week week,
                     const FloorWeek* floor = nullptr);
 
-    mutable std::shared_ptr<const Balances> balanced; // what balance() has worked out
+    // Worked out when first needed, and then kept.
+    mutable std::shared_ptr<const Balances> balanced;
+    mutable std::shared_ptr<Offers> offers;
 };
 
 } // namespace bw

@@ -49,6 +49,7 @@ Facts Facts::of(const Gym& gym, const Block& block, const History& history, Week
             timeSession(gym.settings, gym.shelf, block, week),
             slotsOf(gym, block),
             floor,
+            nullptr,
             nullptr};
 }
 

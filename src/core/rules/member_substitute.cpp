@@ -15,24 +15,26 @@ bool names(const std::vector<ExerciseId>& list, const ExerciseId& id) {
     return std::find(list.begin(), list.end(), id) != list.end();
 }
 
+using Candidates = std::vector<const Exercise*>; // best first, whoever it is for
+
+Candidates candidatesFor(const Facts& facts, const SlotFact& slot) {
+    return substitutes(facts, slot, facts.gym.shelf.size(), [](const Exercise&) { return true; });
+}
+
 // Kin before strangers; among both, the same main pattern first.
-const Exercise* best(const Facts& facts, const SlotFact& slot, const Member& member) {
-    const auto free = [&](const Exercise& e) { return flagAgainst(member, e) == nullptr; };
-    const Exercise& drafted = *slot.exercise;
-    const auto kin = [&](const Exercise& e) {
-        return names(drafted.easier, e.id) || names(drafted.swaps, e.id);
-    };
-    const auto alike = [&](const Exercise& e) {
-        return e.patterns.largest() == drafted.patterns.largest();
-    };
-    for (const bool wantKin : {true, false})
-        for (const bool wantAlike : {true, false}) {
-            const auto found = substitutes(facts, slot, 1, [&](const Exercise& e) {
-                return free(e) && (!wantKin || kin(e)) && (!wantAlike || alike(e));
-            });
-            if (!found.empty()) return found.front();
-        }
-    return nullptr;
+const Exercise* best(const Candidates& candidates, const Exercise& drafted, const Member& member) {
+    const Exercise* found = nullptr;
+    int least = 4;
+    for (const Exercise* e : candidates) {
+        const bool kin = names(drafted.easier, e->id) || names(drafted.swaps, e->id);
+        const bool alike = e->patterns.largest() == drafted.patterns.largest();
+        const int rank = (kin ? 0 : 2) + (alike ? 0 : 1);
+        if (rank >= least || flagAgainst(member, *e)) continue;
+        found = e;
+        least = rank;
+        if (least == 0) break;
+    }
+    return found;
 }
 
 Message reason(const SlotFact& slot, const Flag& flag, const Exercise& e) {
@@ -71,23 +73,47 @@ const Flag* flagAgainst(const Member& member, const Exercise& exercise) {
     return it == member.flags.end() ? nullptr : &*it;
 }
 
+namespace {
+MemberSubstitute caseOf(const SlotFact& slot, const Member& member, const Exercise* e) {
+    const Flag* flag = flagAgainst(member, *slot.exercise);
+    return {slot.place, &member, flag, e, e ? reason(slot, *flag, *e) : nothing(slot, *flag)};
+}
+
+bool sameKinds(const Member& a, const Member& b) {
+    return std::equal(
+        a.flags.begin(), a.flags.end(), b.flags.begin(), b.flags.end(),
+        [](const Flag& x, const Flag& y) { return x.demand == y.demand && x.level == y.level; });
+}
+
+// Members with the same kinds of flags get the same exercise.
+void addCases(const Facts& facts, const SlotFact& slot, std::vector<MemberSubstitute>& out) {
+    const auto first = static_cast<std::ptrdiff_t>(out.size());
+    std::optional<Candidates> candidates;
+    for (const Member& member : facts.gym.members) {
+        if (!member.active || !flagAgainst(member, *slot.exercise)) continue;
+        const auto known = std::find_if(out.begin() + first, out.end(), [&](const auto& c) {
+            return sameKinds(*c.member, member);
+        });
+        if (known != out.end()) {
+            out.push_back(caseOf(slot, member, known->substitute));
+            continue;
+        }
+        if (!candidates) candidates = candidatesFor(facts, slot);
+        out.push_back(caseOf(slot, member, best(*candidates, *slot.exercise, member)));
+    }
+}
+} // namespace
+
 std::optional<MemberSubstitute> memberSubstitute(const Facts& facts, const SlotFact& slot,
                                                  const Member& member) {
-    if (!slot.exercise) return std::nullopt;
-    const Flag* flag = flagAgainst(member, *slot.exercise);
-    if (!flag) return std::nullopt;
-    const Exercise* e = best(facts, slot, member);
-    return MemberSubstitute{slot.place, &member, flag, e,
-                            e ? reason(slot, *flag, *e) : nothing(slot, *flag)};
+    if (!slot.exercise || !flagAgainst(member, *slot.exercise)) return std::nullopt;
+    return caseOf(slot, member, best(candidatesFor(facts, slot), *slot.exercise, member));
 }
 
 std::vector<MemberSubstitute> memberSubstitutes(const Facts& facts) {
     std::vector<MemberSubstitute> out;
     for (const SlotFact& slot : facts.slots)
-        for (const Member& member : facts.gym.members)
-            if (member.active)
-                if (auto found = memberSubstitute(facts, slot, member))
-                    out.push_back(std::move(*found));
+        if (slot.exercise) addCases(facts, slot, out);
     return out;
 }
 
