@@ -110,7 +110,7 @@ TEST_CASE("an accepted finding is told apart, with its reason, and weighs nothin
 
 TEST_CASE("it is accepted in every single week, though a week's figures differ") {
     Draft d = cleanDraft();
-    d.gym.settings.classMinutes = 30;
+    d.gym.settings.classMinutes = 25;
     d.group(kStrength).rounds = rounds(2, 4);
     const auto month = d.findAll("session-length");
     REQUIRE(month.size() == 1);
