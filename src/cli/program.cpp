@@ -2,6 +2,7 @@
 #include "cli/program.hpp"
 
 #include "cli/almanac_command.hpp"
+#include "cli/balance_command.hpp"
 #include "cli/check_command.hpp"
 #include "cli/command.hpp"
 #include "cli/export_command.hpp"
@@ -28,6 +29,7 @@ constexpr const char* kFooter =
     "Examples:\n"
     "  bwright check --bundle month.bundle.json\n"
     "  bwright time --gym gym.bwgym --month 2026-09 --week 2 --json\n"
+    "  bwright balance --gym gym.bwgym --json\n"
     "  bwright floor --bundle month.bundle.json --members 12 --week 2 --runs 200\n"
     "  bwright almanac --gym gym.bwgym --months 12\n"
     "  bwright sheets --gym gym.bwgym --out sheets --only wall\n"
@@ -60,6 +62,7 @@ std::vector<std::unique_ptr<Command>> allCommands() {
     std::vector<std::unique_ptr<Command>> all;
     all.push_back(std::make_unique<TimeCommand>());
     all.push_back(std::make_unique<CheckCommand>());
+    all.push_back(std::make_unique<BalanceCommand>());
     all.push_back(std::make_unique<FloorCommand>());
     all.push_back(std::make_unique<AlmanacCommand>());
     all.push_back(std::make_unique<SheetsCommand>());

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "blockwright/rules/house_limits.hpp"
 
+#include "blockwright/balance/balance_limits.hpp"
 #include "blockwright/ledger/ledger_rules.hpp"
 #include "core/rules/wording.hpp"
 
@@ -23,20 +24,10 @@ HouseLimit weight(const Rule& rule, Level level, double standard) {
             true};
 }
 
-HouseLimit window() {
-    return {
-        "balance.window_months",
-        nullptr,
-        {"window_months",
-         single(3),
-         "months",
-         commonPractice(),
-         {"How many months the window of the balance holds, this one among them; 1 to 36.", {}}},
-        false};
-}
-
 std::vector<HouseLimit> all() {
-    std::vector<HouseLimit> out{window()};
+    std::vector<HouseLimit> out;
+    for (const LimitSpec& spec : balanceLimits())
+        out.push_back({"balance." + spec.name, nullptr, spec, false});
     for (const Rule& rule : ruleBook()) {
         for (const LimitSpec& spec : rule.limits)
             out.push_back({std::string(rule.id) + "." + spec.name, &rule, spec, false});

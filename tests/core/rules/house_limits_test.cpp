@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "blockwright/balance/balance_limits.hpp"
 #include "blockwright/ledger/ledger_rules.hpp"
 #include "blockwright/rules/house_limits.hpp"
 #include "core/rules/draft.hpp"
@@ -26,7 +27,7 @@ std::string refusal(std::string_view text, std::string unit, bool isBand = false
 
 TEST_CASE("every limit and weight of every rule is listed once, and the gym may set each") {
     std::set<std::string> keys;
-    std::size_t expected = 1 + ledgerLimits().size(); // the window of the balance
+    std::size_t expected = balanceLimits().size() + ledgerLimits().size();
     for (const Rule& r : ruleBook()) expected += r.limits.size() + 3;
     GymSettings gym;
     for (const HouseLimit& limit : houseLimits()) {
