@@ -53,7 +53,7 @@ ChangeTrial::ChangeTrial(const Gym& gym, const Block& block, const FloorOptions&
     options_.buys = options_.timeline = false;
 }
 
-Result<FloorAnswer> ChangeTrial::play(const Block& block, FloorOptions options) const {
+Result<FloorAnswer> ChangeTrial::play(const Block& block, const FloorOptions& options) const {
     return simulateFloor(gym_, block, options, stop_, [&](FloorStage, int, int) {
         if (progress_) progress_(FloorStage::Changes, done_, total_);
     });

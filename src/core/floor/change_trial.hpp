@@ -24,7 +24,7 @@ private:
         MeanTime promise{}; // what a glance sees it bring
     };
 
-    [[nodiscard]] Result<FloorAnswer> play(const Block& block, FloorOptions options) const;
+    [[nodiscard]] Result<FloorAnswer> play(const Block& block, const FloorOptions& options) const;
     [[nodiscard]] std::vector<FloorIdea> starts(FloorOptions few) const;
     // Ideas that change the draft, each draft once.
     [[nodiscard]] std::vector<Candidate> candidates(const std::vector<FloorIdea>& ideas) const;

@@ -124,7 +124,8 @@ void Stock::keepUpTo(int member, int kit, int load, int count, Ticks now) {
 }
 
 void Stock::takeOne(int member, int kit, int load, int count, Ticks now) {
-    inSet_[static_cast<std::size_t>(member * most_ + takes_[member]++)] = {kit, load, count};
+    Held* const mine = inSet_.data() + member * most_;
+    mine[takes_[member]++] = {kit, load, count};
     move(kit, load, count, now);
 }
 

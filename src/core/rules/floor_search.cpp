@@ -36,6 +36,7 @@ std::vector<KitId> queuesOf(const FloorWeek& week, const FloorSearch& search) {
                              [](const FloorKitUse* use) { return use->wait.mean; });
     if (longest.size() > kMostQueues) longest.resize(kMostQueues);
     std::vector<KitId> out;
+    out.reserve(longest.size());
     for (const FloorKitUse* use : longest) out.push_back(use->kit);
     return out;
 }
