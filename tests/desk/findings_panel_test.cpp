@@ -299,6 +299,7 @@ TEST_CASE("A month without findings gets a calm sentence and the list of what wa
     layOver(gym, shippedShelf());
     const std::string demo = readText(BW_SOURCE_DIR "/data/demo/saltmarsh-boathouse.bundle.json");
     layOver(gym, *readBundle(demo).bundle);
+    gym.members.clear(); // and with them their flags
     Panel desk(gym);
     desk.draft->showMonth(month("2026-10"));
     REQUIRE(desk.draft->verdict().findings.empty());
