@@ -71,8 +71,8 @@ std::string example(const Rule& rule) {
     if (found.empty()) return {};
     const Finding& f = found.front();
     std::string out = "\n> " + std::string(shapeOf(f.level)) + " " + std::string(wordOf(f.level)) +
-                      ": " + f.text.english() + "\n";
-    for (const Remedy& r : f.remedies) out += "> *Try: " + r.label.english() + ".*\n";
+                      ": " + f.text.english() + "\n>\n";
+    for (const Remedy& r : f.remedies) out += "> - try: " + r.label.english() + "\n";
     return out;
 }
 

@@ -32,7 +32,7 @@ struct FloorOptions {
     double setSigma = 0.10;  // how much one member's sets differ, likewise
     FloorStart start = StartAsDrafted{};
     bool loadAware = false; // kit that tells its loads is taken by the load, as targets say
-    FloorTargets targets;
+    FloorTargets targets{};
     int threads = 1;
     bool timeline = false; // who does what when in the median run
     bool buys = false;     // what buys the most; takes many times as long

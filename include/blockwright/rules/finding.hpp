@@ -27,7 +27,7 @@ struct Finding {
     double measured = 0;
     LimitValue limit;
     std::string limitName; // of the rule: "look_share"
-    std::string unit; // "s", "share", "reps", ""; of measured and limit
+    std::string unit;      // "s", "share", "reps", ""; of measured and limit
     Message basis;
     Message text;
     std::vector<Remedy> remedies;

@@ -20,6 +20,9 @@ struct HouseLimit {
 [[nodiscard]] const std::vector<HouseLimit>& houseLimits();
 [[nodiscard]] const HouseLimit* houseLimit(std::string_view key); // null when there is none
 
+// This gym's value, else the rule book's.
+[[nodiscard]] LimitValue limitHere(const GymSettings& gym, const HouseLimit& limit);
+
 // One number or a band, as the standard is. Why() says what is understood.
 [[nodiscard]] Result<LimitValue> parseLimit(std::string_view text, const LimitSpec& spec);
 // parseLimit(limitText(v, spec), spec) gives v again, to four decimals.

@@ -53,4 +53,9 @@ const HouseLimit* houseLimit(std::string_view key) {
     return it == list.end() ? nullptr : &*it;
 }
 
+LimitValue limitHere(const GymSettings& gym, const HouseLimit& limit) {
+    const auto it = gym.limits.find(limit.key);
+    return it == gym.limits.end() ? limit.spec.standard : it->second;
+}
+
 } // namespace bw

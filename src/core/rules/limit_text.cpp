@@ -87,7 +87,9 @@ std::string limitText(const LimitValue& value, const LimitSpec& spec) {
     std::string text = figure(value.lo, spec);
     if (value.band) text += "–" + figure(value.hi, spec);
     if (share(spec)) return text + " %";
-    return spec.unit.empty() ? text : text + " " + spec.unit;
+    if (spec.unit.empty()) return text;
+    const bool one = !value.band && value.lo == 1 && !timed(spec) && spec.unit.ends_with('s');
+    return text + " " + (one ? spec.unit.substr(0, spec.unit.size() - 1) : spec.unit);
 }
 
 } // namespace bw

@@ -19,6 +19,8 @@ void Draft::showMonth(Month month) {
     month_ = month;
     place_ = {};
     previewing_ = false;
+    unmark();
+    study_.reset();
     measure();
     Q_EMIT changed();
     Q_EMIT placeChanged(place_);
@@ -34,7 +36,21 @@ void Draft::showWeek(Week week) {
 void Draft::setPlace(Place place) {
     if (place == place_) return;
     place_ = place;
+    unmark();
     Q_EMIT placeChanged(place_);
+}
+
+void Draft::mark(std::map<Place, QString> rows, Place first) {
+    if (!rows.empty()) setPlace(first);
+    if (rows == marks_) return;
+    marks_ = std::move(rows);
+    Q_EMIT marksChanged();
+}
+
+void Draft::unmark() {
+    if (marks_.empty()) return;
+    marks_.clear();
+    Q_EMIT marksChanged();
 }
 
 void Draft::preview(const std::function<void(Block&)>& edit) {
@@ -55,10 +71,18 @@ void Draft::endPreview() {
     Q_EMIT changed();
 }
 
+void Draft::takeStudy(std::shared_ptr<const FloorStudy> study) {
+    study_ = std::move(study);
+    measure();
+    Q_EMIT changed();
+}
+
 void Draft::follow(const std::optional<Spot>& spot) {
     previewing_ = false;
+    unmark(); // places may mean other rows now
     const Place before = place_;
     if (spot) {
+        if (spot->month != month_) study_.reset();
         month_ = spot->month;
         place_ = spot->place;
     }
@@ -69,18 +93,22 @@ void Draft::follow(const std::optional<Spot>& spot) {
 
 void Draft::measure() {
     const Gym& gym = gym_.gym();
-    if (month_ && !gym.block(*month_)) month_.reset();
+    if (month_ && !gym.block(*month_)) {
+        month_.reset();
+        study_.reset();
+    }
     if (!month_)
         if (const auto latest = gym.latest()) month_ = latest->month;
     if (!month_) {
         block_.reset();
         time_ = {};
         verdict_ = {};
+        study_.reset();
         return;
     }
     if (!previewing_) block_ = gym.block(*month_);
     time_ = timeSession(gym.settings, gym.shelf, *block_, week_);
-    verdict_ = check(gym, *block_);
+    verdict_ = check(gym, *block_, {}, study_.get());
 }
 
 } // namespace bw

@@ -46,7 +46,9 @@ void addGymMenu(QMenuBar& bar, const Actions& actions, bool gym,
     QMenu* menu = bar.addMenu(tr("&Gym"));
     add(*menu, actions, {"new-gym", "open-gym"});
     addRecent(*menu, openRecent);
-    if (gym) add(*menu, actions, {"-", "bring-in", "write-bundle", "-", "print", "save-pdf"});
+    if (gym)
+        add(*menu, actions,
+            {"-", "house-limits", "-", "bring-in", "write-bundle", "-", "print", "save-pdf"});
     add(*menu, actions, {"-", "quit"});
 }
 } // namespace
@@ -68,7 +70,7 @@ void buildMenus(QMenuBar& bar, const Actions& actions, bool gym,
         addGroup(*view, actions, QCoreApplication::translate("bw::Workspace", "Places"));
         add(*view, actions,
             {"-", "week-1", "week-2", "week-3", "week-4", "week-5", "week-6", "-", "next-finding",
-             "previous-finding", "-"});
+             "previous-finding", "go-findings", "go-beam", "-"});
     }
     add(*view, actions, {"theme-system", "theme-light", "theme-dark"});
     add(*bar.addMenu(tr("&Help")), actions, {"keys", "cautions", "-", "about"});

@@ -100,5 +100,7 @@ TEST_CASE("every standard reads back as it is written, and so do odd values") {
     CHECK(limitText(band(60, 120), spec("s", true)) == "60–120 s");
     CHECK(limitText(number(0.125), spec("share", false)) == "12.5 %");
     CHECK(limitText(number(6), spec("reps", false)) == "6 reps");
+    CHECK(limitText(number(1), spec("reps", false)) == "1 rep");
+    CHECK(limitText(number(1), spec("s", false)) == "1 s");
     CHECK(limitText(band(0.6, 1.4), spec("", true)) == "0.6–1.4");
 }
