@@ -9,6 +9,7 @@
 #include "desk/bench/sheet_model.hpp"
 #include "desk/bench/sheet_view.hpp"
 #include "desk/bench/slot_strip.hpp"
+#include "desk/floor/floor_strip.hpp"
 #include "desk/frame/actions.hpp"
 #include "desk/frame/theme.hpp"
 #include "desk/frame/words.hpp"
@@ -36,7 +37,7 @@ QWidget* onPaper(QWidget* parent, std::initializer_list<QWidget*> column) {
 }
 } // namespace
 
-BenchPage::BenchPage(Draft& draft, Actions& actions, QWidget* parent)
+BenchPage::BenchPage(Draft& draft, FloorRunner& floor, Actions& actions, QWidget* parent)
     : QWidget(parent), draft_(draft), model_(new SheetModel(draft, this)),
       sheet_(new SheetView(draft, *model_, this)), findings_(new FindingsPanel(draft, this)),
       notice_(new QLabel(this)) {
@@ -44,7 +45,7 @@ BenchPage::BenchPage(Draft& draft, Actions& actions, QWidget* parent)
     notice_->setContentsMargins(12, 6, 12, 6);
     notice_->setTextFormat(Qt::PlainText);
     notice_->hide();
-    assemble();
+    assemble(floor);
     connect(model_, &SheetModel::refused, this, &BenchPage::tell);
     connect(findings_, &FindingsPanel::failed, this, &BenchPage::tell);
     connect(findings_, &FindingsPanel::picked, this, [this] { sheet_->setFocus(); });
@@ -59,11 +60,16 @@ BenchPage::BenchPage(Draft& draft, Actions& actions, QWidget* parent)
 
 BenchPage::~BenchPage() { sheet_->finishTyping(); }
 
-void BenchPage::assemble() {
+void BenchPage::assemble(FloorRunner& floor) {
     auto* strip = new SlotStrip(draft_, this);
     connect(strip, &SlotStrip::refused, this, &BenchPage::tell);
     auto* rail = new MinuteRail(draft_, this);
     connect(rail, &MinuteRail::picked, this, [this] { sheet_->setFocus(); });
+    auto* onFloor = new FloorStrip(draft_, floor, *rail);
+    connect(onFloor, &FloorStrip::floorWanted, this, &BenchPage::floorWanted);
+    connect(&floor, &FloorRunner::stateChanged, findings_,
+            [this, &floor] { findings_->setFloorBehind(floor.behind()); });
+    findings_->setFloorBehind(floor.behind());
     auto* across = new QSplitter(Qt::Horizontal, this);
     across->setChildrenCollapsible(false);
     across->addWidget(onPaper(across, {sheet_, notice_, strip}));

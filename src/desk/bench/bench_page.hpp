@@ -14,13 +14,14 @@ namespace bw {
 class Actions;
 class Draft;
 class FindingsPanel;
+class FloorRunner;
 class SheetModel;
 class SheetView;
 
 class BenchPage : public QWidget {
     Q_OBJECT
 public:
-    BenchPage(Draft& draft, Actions& actions, QWidget* parent);
+    BenchPage(Draft& draft, FloorRunner& floor, Actions& actions, QWidget* parent);
     ~BenchPage() override; // what is being typed is entered
 
     [[nodiscard]] FindingsPanel& findings() { return *findings_; }
@@ -30,8 +31,11 @@ public Q_SLOTS:
     void tell(const bw::Message& what); // under the sheet, until something else happens
     void quiet();
 
+Q_SIGNALS:
+    void floorWanted();
+
 private:
-    void assemble();
+    void assemble(FloorRunner& floor);
     void addActions(Actions& actions);
     void addMoves(Actions& actions);
     void addNew(const QModelIndex& index, const QString& name);

@@ -1,7 +1,22 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/bench/draft.hpp"
 
+#include <algorithm>
+
 namespace bw {
+
+namespace {
+// A study of a draft with other sections or groups says nothing of this one.
+bool speaksOf(const FloorStudy& study, const Block& block) {
+    return std::ranges::all_of(study.weeks, [&](const FloorWeek& week) {
+        return std::ranges::equal(week.answer->sections, block.sections,
+                                  [](const FloorSectionEnd& end, const Section& section) {
+                                      return end.kind == section.kind &&
+                                             end.groups.size() == section.groups.size();
+                                  });
+    });
+}
+} // namespace
 
 Draft::Draft(OpenGym& gym, QObject* parent)
     : QObject(parent), gym_(gym), week_(Week::of(2).value()) {
@@ -19,6 +34,7 @@ void Draft::showMonth(Month month) {
     month_ = month;
     place_ = {};
     previewing_ = false;
+    study_.reset();
     measure();
     Q_EMIT changed();
     Q_EMIT placeChanged(place_);
@@ -55,10 +71,17 @@ void Draft::endPreview() {
     Q_EMIT changed();
 }
 
+void Draft::takeStudy(std::shared_ptr<const FloorStudy> study) {
+    study_ = std::move(study);
+    measure();
+    Q_EMIT changed();
+}
+
 void Draft::follow(const std::optional<Spot>& spot) {
     previewing_ = false;
     const Place before = place_;
     if (spot) {
+        if (spot->month != month_) study_.reset();
         month_ = spot->month;
         place_ = spot->place;
     }
@@ -69,18 +92,23 @@ void Draft::follow(const std::optional<Spot>& spot) {
 
 void Draft::measure() {
     const Gym& gym = gym_.gym();
-    if (month_ && !gym.block(*month_)) month_.reset();
+    if (month_ && !gym.block(*month_)) {
+        month_.reset();
+        study_.reset();
+    }
     if (!month_)
         if (const auto latest = gym.latest()) month_ = latest->month;
     if (!month_) {
         block_.reset();
         time_ = {};
         verdict_ = {};
+        study_.reset();
         return;
     }
     if (!previewing_) block_ = gym.block(*month_);
     time_ = timeSession(gym.settings, gym.shelf, *block_, week_);
-    verdict_ = check(gym, *block_);
+    const bool heard = study_ && speaksOf(*study_, *block_);
+    verdict_ = check(gym, *block_, {}, heard ? study_.get() : nullptr);
 }
 
 } // namespace bw

@@ -2,6 +2,7 @@
 // What the Bench shows: one month's block in one week, judged. While a cell is being typed in, a
 // preview stands for the block: everything is measured with it, nothing of it is stored.
 #pragma once
+#include "blockwright/floor/study.hpp"
 #include "blockwright/rules/check.hpp"
 #include "blockwright/time/timing.hpp"
 #include "edit/open_gym.hpp"
@@ -20,6 +21,7 @@ public:
 
     [[nodiscard]] OpenGym& gym() const { return gym_; }
     [[nodiscard]] const Block* block() const { return block_.get(); } // null: the gym has no month
+    [[nodiscard]] Gym::BlockPtr shown() const { return block_; }      // likewise
     [[nodiscard]] std::optional<Month> month() const;
     [[nodiscard]] Week week() const { return week_; }
     [[nodiscard]] const SessionTime& time() const { return time_; }       // of week()
@@ -34,6 +36,12 @@ public:
     // The block as it would be if what is being typed were already entered.
     void preview(const std::function<void(Block&)>& edit);
     void endPreview();
+
+    // What the simulated class says of this month. While the block changes it stays as it is, until
+    // the next one; but it is not heard of a block with other sections or groups, and another month
+    // begins without one.
+    void takeStudy(std::shared_ptr<const FloorStudy> study);
+    [[nodiscard]] const FloorStudy* study() const { return study_.get(); } // null: none yet
 
 Q_SIGNALS:
     void changed(); // block, month, week or verdict
@@ -51,6 +59,7 @@ private:
     Gym::BlockPtr block_;
     bool previewing_ = false;
     SessionTime time_;
+    std::shared_ptr<const FloorStudy> study_;
     CheckResult verdict_;
 };
 

@@ -29,7 +29,8 @@ QString measuredTitles() {
 
 FindingsPanel::FindingsPanel(Draft& draft, QWidget* parent)
     : QWidget(parent), draft_(draft), model_(new FindingsModel(this)),
-      list_(new FindingsList(*model_, this)), empty_(nullptr), body_(new QStackedLayout) {
+      list_(new FindingsList(*model_, this)), empty_(nullptr),
+      behind_(new QLabel(tr("simulating the class…"), this)), body_(new QStackedLayout) {
     auto* title = new QLabel(tr("Findings"), this);
     QFont bold = title->font();
     bold.setBold(true);
@@ -38,6 +39,13 @@ FindingsPanel::FindingsPanel(Draft& draft, QWidget* parent)
     auto* head = new QHBoxLayout;
     head->setContentsMargins(12, 8, 12, 6);
     head->addWidget(title);
+    head->addStretch(1);
+    head->addWidget(behind_);
+    behind_->setObjectName(QStringLiteral("floor-behind"));
+    behind_->setEnabled(false); // the quiet colour
+    behind_->hide();
+    blink_.setSingleShot(true);
+    connect(&blink_, &QTimer::timeout, behind_, &QWidget::show);
     body_->addWidget(list_);
     body_->addWidget(makeEmpty());
     auto* column = new QVBoxLayout(this);
@@ -97,6 +105,16 @@ void FindingsPanel::showEmpty() {
                              .arg(fits.toHtmlEscaped(), inks().quiet.name(),
                                   tr("What was measured:").toHtmlEscaped(), measuredTitles());
     if (empty_->text() != text) empty_->setText(text);
+}
+
+void FindingsPanel::setFloorBehind(bool behind) {
+    constexpr int kBlink = 600; // milliseconds
+    if (!behind) {
+        blink_.stop();
+        behind_->hide();
+    } else if (!behind_->isVisibleTo(this) && !blink_.isActive()) {
+        blink_.start(kBlink);
+    }
 }
 
 const Finding* FindingsPanel::current() const {

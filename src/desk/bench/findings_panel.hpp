@@ -4,6 +4,7 @@
 #include "desk/bench/draft.hpp"
 #include "desk/bench/findings_list.hpp"
 
+#include <QTimer>
 #include <QWidget>
 
 class QLabel;
@@ -19,6 +20,8 @@ public:
     // The next (1) or previous (-1) finding, round and round. False when there is none.
     bool nextFinding(int step);
     [[nodiscard]] const Finding* current() const; // null: none is chosen
+    // What the simulated class says is of an older draft; told when that lasts.
+    void setFloorBehind(bool behind);
 
 Q_SIGNALS:
     void failed(bw::Message why); // something to try could not be stored
@@ -38,7 +41,8 @@ private:
     Draft& draft_;
     FindingsModel* model_;
     FindingsList* list_;
-    QLabel* empty_;
+    QLabel *empty_, *behind_;
+    QTimer blink_;
     QStackedLayout* body_;
 };
 

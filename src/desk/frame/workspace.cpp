@@ -4,6 +4,8 @@
 #include "desk/almanac/almanac_page.hpp"
 #include "desk/bench/bench_page.hpp"
 #include "desk/bench/findings_panel.hpp"
+#include "desk/floor/floor_line.hpp"
+#include "desk/floor/floor_page.hpp"
 #include "desk/frame/actions.hpp"
 #include "desk/frame/bundle_actions.hpp"
 #include "desk/frame/frame_style.hpp"
@@ -25,20 +27,13 @@
 namespace bw {
 
 Workspace::Workspace(std::unique_ptr<OpenGym> gym, Actions& actions, QWidget* parent)
-    : QWidget(parent), gym_(std::move(gym)), draft_(*gym_), content_(new QWidget(this)),
-      notice_(new Notice(content_)), status_(new StatusLine(gym_->file(), this)),
-      column_(new PlacesColumn(content_)), pages_(new QStackedWidget(content_)),
-      places_(new QActionGroup(content_)) {
+    : QWidget(parent), gym_(std::move(gym)), draft_(*gym_), floor_(draft_),
+      content_(new QWidget(this)), notice_(new Notice(content_)),
+      status_(new StatusLine(gym_->file(), this)), column_(new PlacesColumn(content_)),
+      pages_(new QStackedWidget(content_)), places_(new QActionGroup(content_)) {
     addActions(actions);
     assemble(actions);
-    addPlace(actions, 1, QStringLiteral("bench"), tr("Bench"),
-             bench_ = new BenchPage(draft_, actions, pages_));
-    auto* almanac = new AlmanacPage(draft_, pages_);
-    addPlace(actions, 5, QStringLiteral("almanac"), tr("Almanac"), almanac);
-    connect(almanac, &AlmanacPage::benchWanted, content_, [this] { goTo(bench_); });
-    connect(almanac, &AlmanacPage::refused, notice_, &Notice::tell);
-    addPlace(actions, 7, QStringLiteral("sheets"), tr("Sheets"),
-             sheets_ = new SheetsPage(draft_, pages_));
+    addPlaces(actions);
     pages_->addWidget(noMonth_ = emptyMonth(actions));
     listening_ = gym_->changed.connect([this](const auto&) { notice_->quiet(); });
     connect(&draft_, &Draft::changed, content_, [this] { follow(); });
@@ -48,6 +43,22 @@ Workspace::Workspace(std::unique_ptr<OpenGym> gym, Actions& actions, QWidget* pa
 Workspace::~Workspace() {
     listening_.reset();
     delete content_;
+}
+
+void Workspace::addPlaces(Actions& actions) {
+    bench_ = new BenchPage(draft_, floor_, actions, pages_);
+    auto* floor = new FloorPage(draft_, floor_, pages_);
+    auto* almanac = new AlmanacPage(draft_, pages_);
+    sheets_ = new SheetsPage(draft_, pages_);
+    addPlace(actions, 1, QStringLiteral("bench"), tr("Bench"), bench_);
+    addPlace(actions, 2, QStringLiteral("floor"), tr("Floor"), floor);
+    addPlace(actions, 5, QStringLiteral("almanac"), tr("Almanac"), almanac);
+    addPlace(actions, 7, QStringLiteral("sheets"), tr("Sheets"), sheets_);
+    connect(bench_, &BenchPage::floorWanted, content_, [this, floor] { goTo(floor); });
+    connect(floor, &FloorPage::picked, content_, [this] { goTo(bench_); });
+    connect(floor, &FloorPage::failed, notice_, &Notice::tell);
+    connect(almanac, &AlmanacPage::benchWanted, content_, [this] { goTo(bench_); });
+    connect(almanac, &AlmanacPage::refused, notice_, &Notice::tell);
 }
 
 void Workspace::assemble(Actions& actions) {
@@ -69,6 +80,7 @@ void Workspace::assemble(Actions& actions) {
     layout->setSpacing(0);
     layout->addWidget(content_, 1);
     layout->addWidget(status_);
+    status_->add(new FloorLine(floor_, status_));
 }
 
 void Workspace::addActions(Actions& actions) {

@@ -3,6 +3,7 @@
 // and the status line. Owns the gym and what is shown of it.
 #pragma once
 #include "desk/bench/draft.hpp"
+#include "desk/floor/floor_runner.hpp"
 
 #include <QWidget>
 
@@ -26,6 +27,7 @@ public:
     ~Workspace() override;
 
     [[nodiscard]] Draft& draft() { return draft_; }
+    [[nodiscard]] FloorRunner& floor() { return floor_; }
     [[nodiscard]] OpenGym& gym() { return *gym_; }
     [[nodiscard]] Notice& notice() { return *notice_; }
     [[nodiscard]] StatusLine& status() { return *status_; }
@@ -34,6 +36,7 @@ public:
 
 private:
     void assemble(Actions& actions);
+    void addPlaces(Actions& actions);
     void addActions(Actions& actions);
     void addPlace(Actions& actions, int number, const QString& icon, const QString& word,
                   QWidget* page);
@@ -45,6 +48,7 @@ private:
 
     std::unique_ptr<OpenGym> gym_;
     Draft draft_;
+    FloorRunner floor_;
     QWidget* content_; // all that is seen; goes before the draft it looks at
     Notice* notice_;
     StatusLine* status_;

@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One line over the Floor: who comes, how they start, how varied they are. The week is that of the
+// line on top of the window.
+#pragma once
+#include "blockwright/floor/options.hpp"
+#include "blockwright/model/result.hpp"
+
+#include <QWidget>
+
+class QComboBox;
+class QHBoxLayout;
+class QLabel;
+class QLineEdit;
+class QSpinBox;
+
+namespace bw {
+
+class FloorControls : public QWidget {
+    Q_OBJECT
+public:
+    explicit FloorControls(QWidget* parent);
+
+    // The gym's places: so many come unless the coach says otherwise.
+    void setPlaces(int places);
+    // Why() when the head counts can't be read.
+    [[nodiscard]] Result<FloorOptions> options() const;
+
+Q_SIGNALS:
+    void changed();
+
+private:
+    QComboBox* choice(const char* name, const QStringList& words);
+    void label(QHBoxLayout* row, const QString& text, QWidget* buddy);
+    void startChosen();
+
+    QSpinBox* members_;
+    QComboBox *start_, *mix_;
+    QLineEdit* heads_;
+    int places_ = 0; // not told yet
+};
+
+} // namespace bw
