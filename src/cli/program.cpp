@@ -9,7 +9,9 @@
 #include "cli/floor_command.hpp"
 #include "cli/import_command.hpp"
 #include "cli/interrupt.hpp"
+#include "cli/ledger_command.hpp"
 #include "cli/sheets_command.hpp"
+#include "cli/stair_command.hpp"
 #include "cli/terminal.hpp"
 #include "cli/time_command.hpp"
 
@@ -32,6 +34,8 @@ constexpr const char* kFooter =
     "  bwright balance --gym gym.bwgym --json\n"
     "  bwright floor --bundle month.bundle.json --members 12 --week 2 --runs 200\n"
     "  bwright almanac --gym gym.bwgym --months 12\n"
+    "  bwright stair --bundle month.bundle.json\n"
+    "  bwright ledger --gym gym.bwgym --json\n"
     "  bwright sheets --gym gym.bwgym --out sheets --only wall\n"
     "  bwright import --gym gym.bwgym --bundle month.bundle.json\n"
     "  bwright export --gym gym.bwgym --out copy.bundle.json";
@@ -65,6 +69,8 @@ std::vector<std::unique_ptr<Command>> allCommands() {
     all.push_back(std::make_unique<BalanceCommand>());
     all.push_back(std::make_unique<FloorCommand>());
     all.push_back(std::make_unique<AlmanacCommand>());
+    all.push_back(std::make_unique<StairCommand>());
+    all.push_back(std::make_unique<LedgerCommand>());
     all.push_back(std::make_unique<SheetsCommand>());
     all.push_back(std::make_unique<ImportCommand>());
     all.push_back(std::make_unique<ExportCommand>());

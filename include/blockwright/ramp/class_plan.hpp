@@ -11,7 +11,9 @@ struct PlanStep {
     Week week = Week::first();
     Range<int> rounds;        // as the week's mode takes them: low {lo, lo}, high {hi, hi}
     std::optional<Dose> dose; // none in an open slot
-    Rir rir;                  // the week's, or the low end of the slot's own effort if that is more
+    // The week's, or the low end of the slot's own effort if that is more. None where the stair's
+    // reserve is not meant: outside strength sections, unless the slot has an effort of its own.
+    std::optional<Rir> rir;
     Intent intent = Intent::Build;
 };
 

@@ -76,7 +76,9 @@ Target asLast(const TargetCase& c) {
 
 bool bodyOnly(const TargetCase& c) {
     const std::string& load = c.exercise.load.text();
-    return load == "bodyweight" || (load == "band" && !c.loadings.told());
+    if (load == "bodyweight") return true;
+    if (c.loadings.told()) return false;
+    return load == "band" || (load == "machine" && c.exercise.pace.usual() != Measure::Reps);
 }
 
 Target bodyTarget(const TargetCase& c, const std::optional<Dose>& dose) {

@@ -32,7 +32,7 @@ struct Before {
                                 const std::optional<Before>& before);
 [[nodiscard]] Target asLast(const TargetCase& c);
 [[nodiscard]] Target bodyTarget(const TargetCase& c, const std::optional<Dose>& dose);
-// Loaded with the body alone, or by a band of no told mass.
+// Loaded with the body alone, by a band of no told mass, or by a machine that is not lifted.
 [[nodiscard]] bool bodyOnly(const TargetCase& c);
 
 } // namespace bw

@@ -11,17 +11,15 @@
 namespace bw {
 
 namespace {
-// The stair's reserve is for strength work; elsewhere only where the coach gave an effort.
-bool byEffort(const SlotFact& slot, const PlanStep& step) {
-    if (!step.dose || step.dose->measure() != Measure::Reps) return false;
-    return slot.section->kind == SectionKind::Strength || slot.slot->effort.has_value();
+bool byEffort(const PlanStep& step) {
+    return step.rir && step.dose && step.dose->measure() == Measure::Reps;
 }
 
 int highReps(const PlanStep& step) { return static_cast<int>(step.dose->amount().hi()); }
 
 Target findTarget(const PlanStep& step, bool first) {
     const std::vector<std::string> args{std::to_string(step.dose->amount().hi()),
-                                        rirText(step.rir.reps())};
+                                        rirText(step.rir->reps())};
     if (first)
         return {
             Aim::Find, {}, {}, {"Find it: the load for %1 repetitions with %2 in reserve.", args}};
@@ -37,13 +35,13 @@ public:
     }
     Target next(const PlanStep& step) {
         const int reps = highReps(step);
-        const double n = repsOf(case_.exercise, reps, step.rir);
+        const double n = repsOf(case_.exercise, reps, *step.rir);
         if (n > kMostReps) return asLast(case_);
         if (done_ && step.week.number() == done_->number() + 1 && case_.last->load)
             before_ = {case_.last->load->kg(), true};
         else if (!before_ || (done_ && step.week <= *done_))
             before_ = carriedOver(case_, n);
-        Target target = loadTarget(case_, reps, step.rir, before_);
+        Target target = loadTarget(case_, reps, *step.rir, before_);
         before_ = {target.loading->total.kg(), true};
         return target;
     }
@@ -54,15 +52,15 @@ private:
     std::optional<Before> before_;
 };
 
-std::vector<WeekTarget> weekTargets(const TargetCase& c, const Block& block, const SlotFact& slot,
+std::vector<WeekTarget> weekTargets(const TargetCase& c, const Block& block,
                                     const std::vector<PlanStep>& plan) {
     Climber climber(c, block);
     std::vector<WeekTarget> out;
     for (const PlanStep& step : plan) {
-        Target target = bodyOnly(c)             ? bodyTarget(c, step.dose)
-                        : !byEffort(slot, step) ? asLast(c)
-                        : c.estimate            ? climber.next(step)
-                                                : findTarget(step, out.empty());
+        Target target = bodyOnly(c)       ? bodyTarget(c, step.dose)
+                        : !byEffort(step) ? asLast(c)
+                        : c.estimate      ? climber.next(step)
+                                          : findTarget(step, out.empty());
         out.push_back({step, std::move(target)});
     }
     return out;
@@ -99,7 +97,7 @@ std::vector<SlotTargets> MonthTargets::of(const Ledger& ledger, const Member& me
                     step.dose = fittingDose(*slot.slot, *t.exercise, slot.section->kind);
             t.weeks = weekTargets({gym_, ledger.rules(), *t.exercise, loadings(*t.exercise),
                                    &member, t.estimate, t.last},
-                                  block_, slot, plan);
+                                  block_, plan);
         }
         out.push_back(std::move(t));
     }

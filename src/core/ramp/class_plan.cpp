@@ -26,11 +26,16 @@ Date firstOf(Month month) { return Date::of(month.year(), month.month(), 1).valu
 std::vector<PlanStep> classPlan(const Block& block, Place place) {
     const Slot* slot = slotAt(block, place);
     const Group* group = groupAt(block, place);
-    if (!slot || !group) throw std::logic_error("no slot of the block");
+    const Section* section = sectionAt(block, place);
+    if (!slot || !group || !section) throw std::logic_error("no slot of the block");
     std::vector<PlanStep> out;
     for (const Week week : weeksOf(block)) {
         const StairStep& step = block.step(week);
-        const Rir rir = slot->effort ? std::max(step.rir, slot->effort->lo()) : step.rir;
+        std::optional<Rir> rir;
+        if (slot->effort)
+            rir = std::max(step.rir, slot->effort->lo());
+        else if (section->kind == SectionKind::Strength)
+            rir = step.rir;
         out.push_back({week, roundsIn(group->rounds, step.rounds), slot->dose, rir, step.intent});
     }
     return out;

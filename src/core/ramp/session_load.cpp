@@ -2,8 +2,8 @@
 #include "blockwright/ramp/session_load.hpp"
 
 #include "blockwright/time/timing.hpp"
+#include "core/ledger/decimals.hpp"
 #include "core/model/weeks.hpp"
-#include "core/rules/wording.hpp"
 
 #include <cmath>
 
@@ -124,7 +124,7 @@ std::vector<Message> loadCaveats(const Block& block) {
     if (const auto monotony = weekLoad(days).monotony)
         out.push_back({"With %1 like sessions a week monotony is always %2, so it says next to "
                        "nothing here.",
-                       {std::to_string(block.visitsPerWeek), numberText(*monotony)}});
+                       {std::to_string(block.visitsPerWeek), decimals(*monotony, 2)}});
     return out;
 }
 

@@ -169,6 +169,24 @@ TEST_CASE("an exercise without load climbs from where the slot's dose begins") {
     CHECK(house.targets()[1].weeks[0].target.body->move == BodyMove::Easier);
 }
 
+TEST_CASE(
+    "bands without told loads go by repetitions, machines that are not lifted by their dose") {
+    House house;
+    house.put("swing", "band", {{{kit("band"), 1, {}}}});
+    house.gym.put(KitItem{kit("band"), "Band", 20, Claim::Group, {}, {}, {}, {}});
+    house.did("swing", "2026-08-27", 19, 1, 0);
+    const auto banded = house.targets()[2].weeks[0].target;
+    CHECK(banded.body->move == BodyMove::Harder);
+    CHECK(banded.text.english() == "19 last time: with good form take the next band, a stronger "
+                                   "one, or a lighter one where it carries part of the body; else "
+                                   "climb on.");
+    Exercise bike = blankExercise(ex("swing"), "Bike",
+                                  Pace::of(Measure::Kcal, {{}, {}, Rate::of(12).value()}).value());
+    bike.load = LoadId::parse("machine").value();
+    house.gym.shelf.put(bike);
+    CHECK(house.targets()[2].weeks[0].target.aim == Aim::Body);
+}
+
 TEST_CASE("outside strength work the last load serves, unless the coach gave an effort") {
     House house;
     CHECK(house.targets()[2].weeks[0].target.aim == Aim::Find);

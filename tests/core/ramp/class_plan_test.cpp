@@ -42,6 +42,14 @@ TEST_CASE("a slot's own effort is never passed, whatever the week says") {
     CHECK(plan[3].rir == rir(2));
 }
 
+TEST_CASE("the stair's reserve is for strength work, elsewhere only where the slot has an effort") {
+    Block b = pairDraft();
+    b.sections[0].kind = SectionKind::Finisher;
+    CHECK_FALSE(classPlan(b, kFirst)[0].rir.has_value());
+    slotAt(b, kFirst)->effort = Range<Rir>::between(rir(1), rir(3));
+    CHECK(classPlan(b, kFirst)[0].rir == rir(4));
+}
+
 TEST_CASE("a high week takes the high rounds, and an open slot has no dose") {
     Block b = pairDraft();
     b.stair[3].rounds = RoundsMode::High;

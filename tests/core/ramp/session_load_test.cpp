@@ -77,6 +77,6 @@ TEST_CASE("a member's week counts the days they came, at the effort they wrote d
 TEST_CASE("what the figures can't say is said") {
     const auto words = loadCaveats(Short{}.draft);
     REQUIRE(words.size() == 3);
-    CHECK(words[2].english() == "With 3 like sessions a week monotony is always 0.9, so it says "
+    CHECK(words[2].english() == "With 3 like sessions a week monotony is always 0.87, so it says "
                                 "next to nothing here.");
 }
