@@ -49,9 +49,7 @@ AlmanacLine headingLine(const Almanac& almanac, std::optional<Pattern> pattern) 
 // As this gym holds it; none when there is no such rule.
 LimitValue bandOf(const GymSettings& gym, const std::string& rule) {
     const HouseLimit* limit = houseLimit(rule + ".block");
-    if (!limit) return {};
-    const auto own = gym.limits.find(limit->key);
-    return own == gym.limits.end() ? limit->spec.standard : own->second;
+    return limit ? limitHere(gym, *limit) : LimitValue{};
 }
 
 AlmanacLine ratioLine(const Almanac& almanac, const GymSettings& gym, const char* rule,
