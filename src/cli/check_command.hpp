@@ -13,7 +13,8 @@ public:
 
 private:
     GymSource source_;
-    int week_ = 0; // 0: all weeks
+    int week_ = 0;    // 0: all weeks
+    int runs_ = 1000; // of the simulated class; 0: it is not simulated
     bool json_ = false;
 };
 

@@ -6,6 +6,7 @@
 #include "cli/terminal.hpp"
 #include "cli/whole_file.hpp"
 #include "interchange/bundle.hpp"
+#include "interchange/results_csv.hpp"
 
 #include <CLI/CLI.hpp>
 #include <fmt/core.h>
@@ -17,17 +18,29 @@ CLI::App& ExportCommand::declare(CLI::App& program) {
     source_.declare(*part);
     auto* out = part->add_option("--out", out_, "Into a file (standard: standard output)");
     out->type_name("FILE");
+    part->add_flag("--csv", csv_, "The results, as a table for a spreadsheet");
     part->add_flag("--json", json_, "With --out: say the file as one JSON object")->needs(out);
     return *part;
 }
 
-Exit ExportCommand::run() {
+std::string ExportCommand::text() const {
     auto loaded = source_.load(GymSource::Results::Take);
+    if (csv_) {
+        const auto month = source_.month();
+        ResultsWriter table(loaded.gym);
+        for (const LiftResult& r : loaded.results)
+            if (!month || r.date.month() == *month) table.add(r);
+        return table.take();
+    }
     if (source_.month()) { // only that month
         const auto block = source_.block(loaded.gym);
         loaded.gym.blocks = {{block->month, block}};
     }
-    const std::string text = writeBundle(bundleOf(loaded.gym, std::move(loaded.results)));
+    return writeBundle(bundleOf(loaded.gym, std::move(loaded.results)));
+}
+
+Exit ExportCommand::run() {
+    const std::string text = this->text();
     Interrupt::check();
     if (out_.empty()) {
         say(text);

@@ -5,16 +5,18 @@
 
 namespace bw::cli {
 
-// A gym as one bundle, on standard output or in a file.
+// A gym as one bundle, or its results as a table, on standard output or in a file.
 class ExportCommand : public Command {
 public:
     CLI::App& declare(CLI::App& program) override;
     Exit run() override;
 
 private:
+    [[nodiscard]] std::string text() const;
+
     GymSource source_;
     std::string out_;
-    bool json_ = false;
+    bool csv_ = false, json_ = false;
 };
 
 } // namespace bw::cli

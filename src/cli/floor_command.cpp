@@ -1,16 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cli/floor_command.hpp"
 
+#include "cli/floor_play.hpp"
 #include "cli/floor_words.hpp"
-#include "cli/interrupt.hpp"
 #include "cli/terminal.hpp"
 
 #include <CLI/CLI.hpp>
-#include <fmt/core.h>
 
-#include <algorithm>
 #include <charconv>
-#include <thread>
 
 namespace bw::cli {
 
@@ -40,20 +37,6 @@ FloorStart startFrom(const std::string& text) {
                                      "” is no way to start: say together, spread, best, or how "
                                      "many start at each group, such as 6,6.");
 }
-
-int coresHere() {
-    const auto cores = static_cast<int>(std::thread::hardware_concurrency());
-    return std::clamp(cores, 1, FloorOptions::kMostThreads);
-}
-
-std::string_view wordOf(FloorStage stage) {
-    switch (stage) {
-    case FloorStage::Classes: return "classes";
-    case FloorStage::BestStart: return "best start";
-    case FloorStage::Buys: return "what buys the most";
-    }
-    return "";
-}
 } // namespace
 
 CLI::App& FloorCommand::declare(CLI::App& program) {
@@ -74,6 +57,8 @@ CLI::App& FloorCommand::declare(CLI::App& program) {
         ->type_name("Y");
     part->add_option("--spread", spread_, "together, spread, best, or heads by group: 6,6")
         ->type_name("START");
+    part->add_flag("--loads", asked_.loadAware,
+                   "Take kit by the load: each member as in their latest result");
     part->add_option("--threads", asked_.threads, "Threads (standard: one a core)")->type_name("T");
     part->add_flag("--timeline", asked_.timeline, "Who does what when in the median run");
     part->add_flag("--no-buys", leaveBuys_, "Leave out what buys the most, which takes longest");
@@ -90,15 +75,15 @@ FloorOptions FloorCommand::options(const Block& block) const {
 }
 
 Exit FloorCommand::run() {
-    const Gym gym = source_.load().gym;
+    using Results = GymSource::Results;
+    const LoadedGym loaded = source_.load(asked_.loadAware ? Results::Take : Results::Leave);
+    const Gym& gym = loaded.gym;
     const auto block = source_.block(gym);
-    const FloorOptions o = options(*block);
+    FloorOptions o = options(*block);
+    if (o.loadAware) o.targets = latestLoads(gym, loaded.results);
     const auto answer = [&] {
         Progress progress("Playing");
-        return simulateFloor(gym, *block, o, {}, [&](FloorStage stage, int done, int total) {
-            Interrupt::check();
-            progress.at(fmt::format("{}: {} of {}", wordOf(stage), done, total));
-        });
+        return simulateFloor(gym, *block, o, {}, telling(progress));
     }();
     if (!answer) throw Ending(Exit::BadInput, answer.why().english());
     if (json_)

@@ -25,10 +25,16 @@ Json sectionJson(const FloorSectionEnd& section) {
 }
 
 Json buyJson(const FloorBuy& buy) {
-    if (const auto* unit = std::get_if<OneMoreUnit>(&buy.change))
-        return {{"change", "one more " + unit->kit.text()},
-                {"saves_mean", secondsJson(buy.saves)},
-                {"kit", unit->kit.text()}};
+    if (const auto* unit = std::get_if<OneMoreUnit>(&buy.change)) {
+        Json out{{"change", "one more " + unit->kit.text()},
+                 {"saves_mean", secondsJson(buy.saves)},
+                 {"kit", unit->kit.text()}};
+        if (unit->load) {
+            out["load_kg"] = number(unit->load->kg());
+            out["units"] = unit->units;
+        }
+        return out;
+    }
     if (const auto* best = std::get_if<BestHeads>(&buy.change))
         return {{"change", "best spread"},
                 {"saves_mean", secondsJson(buy.saves)},

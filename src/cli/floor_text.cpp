@@ -75,9 +75,19 @@ std::string headsText(const Block& block, const FloorHeads& heads) {
     return heads.allTried ? text : text + " (not all could be tried)";
 }
 
+// ", 16 kg", ", 2 × 16 kg"; empty where loads are not looked at.
+std::string loadText(const Gym& gym, const OneMoreUnit& more) {
+    if (!more.load) return {};
+    const std::string times = more.units > 1 ? fmt::format("{} × ", more.units) : "";
+    return gym.settings.massUnit == MassUnit::Lb
+               ? fmt::format(", {}{:.4g} lb", times, more.load->lb())
+               : fmt::format(", {}{:.4g} kg", times, more.load->kg());
+}
+
 std::string changeText(const Gym& gym, const Block& block, const FloorBuy& buy) {
-    if (const auto* unit = std::get_if<OneMoreUnit>(&buy.change))
-        return "one more: " + nameOf(gym, unit->kit);
+    if (const auto* unit = std::get_if<OneMoreUnit>(&buy.change)) {
+        return "one more: " + nameOf(gym, unit->kit) + loadText(gym, *unit);
+    }
     if (const auto* best = std::get_if<BestHeads>(&buy.change))
         return "starting at " + headsText(block, best->heads);
     return "one member fewer";
@@ -117,11 +127,12 @@ std::string timelineText(const Block& block, const FloorAnswer& a) {
 std::string floorText(const Gym& gym, const Block& block, const FloorOptions& options,
                       const FloorAnswer& a) {
     std::string text =
-        fmt::format("{} · week {} · {} {} · {}\n\n", headingOf(gym, block), options.week.number(),
+        fmt::format("{} · week {} · {} {} · {}{}\n\n", headingOf(gym, block), options.week.number(),
                     a.members, a.members == 1 ? "member" : "members",
                     options.steady ? std::string("steady")
                                    : fmt::format("{} {}, seed {}", a.runs,
-                                                 a.runs == 1 ? "run" : "runs", options.seed));
+                                                 a.runs == 1 ? "run" : "runs", options.seed),
+                    options.loadAware ? " · by load" : "");
     text += endsText(gym, block, a) + '\n' + roundsText(block, a) + '\n' + waitsText(gym, a);
     if (a.best) text += "\nbest start: " + wrapped(headsText(block, *a.best), 76, 12) + '\n';
     return text + buysText(gym, block, a) + timelineText(block, a);

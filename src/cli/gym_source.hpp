@@ -25,7 +25,8 @@ public:
     void declare(CLI::App& command);
     // All throw Ending.
     [[nodiscard]] LoadedGym load(Results results = Results::Leave) const;
-    [[nodiscard]] std::optional<Month> month() const; // none: not asked for
+    [[nodiscard]] std::optional<Month> month() const;              // none: not asked for
+    [[nodiscard]] const std::string& file() const { return gym_; } // empty: bundles
     // The block of the month asked for, else the latest.
     [[nodiscard]] Gym::BlockPtr block(const Gym& gym) const;
 

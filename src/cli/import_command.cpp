@@ -2,6 +2,7 @@
 #include "cli/import_command.hpp"
 
 #include "cli/bundle_files.hpp"
+#include "cli/csv_import.hpp"
 #include "cli/interrupt.hpp"
 #include "cli/json_text.hpp"
 #include "cli/terminal.hpp"
@@ -15,15 +16,17 @@
 namespace bw::cli {
 
 CLI::App& ImportCommand::declare(CLI::App& program) {
-    auto* part = program.add_subcommand("import", "Bundles into a gym file, all or nothing");
-    part->add_option("--gym", gym_, "The gym file; made when it does not exist")
+    auto* part =
+        program.add_subcommand("import", "Bundles or results into a gym file, all or nothing");
+    part->add_option("--gym", gym_, "The gym file; for bundles made when it does not exist")
         ->type_name("FILE.bwgym")
         ->required();
-    part->add_option("--bundle", bundles_, "A bundle; several are laid over each other in order")
-        ->type_name("FILE")
-        ->required()
-        ->expected(1)
-        ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
+    auto* bundle = part->add_option("--bundle", bundles_,
+                                    "A bundle; several are laid over each other in order");
+    bundle->type_name("FILE")->expected(1)->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
+    auto* csv = part->add_option("--csv", csv_, "A table of results, one set a row");
+    csv->type_name("FILE")->excludes(bundle);
+    part->add_flag("--dry-run", dry_, "Only say what the table would change")->needs(csv);
     part->add_flag("--json", json_, "One JSON object: what was brought in");
     return *part;
 }
@@ -69,6 +72,9 @@ void ImportCommand::tell(const Bundle& brought) const {
 }
 
 Exit ImportCommand::run() {
+    if (!csv_.empty()) return importCsv({gym_, csv_, dry_, json_});
+    if (bundles_.empty())
+        throw Ending(Exit::BadInput, "Name what to bring in: --bundle FILE, or --csv FILE.");
     std::error_code ignored;
     tell(std::filesystem::exists(gym_, ignored) ? intoOld() : intoNew());
     return Exit::Done;

@@ -10,7 +10,8 @@ struct Bundle;
 
 namespace bw::cli {
 
-// Bundles into a gym file, all or nothing. A file that does not exist is made.
+// Bundles, or a table of results, into a gym file, all or nothing. For a bundle, a file that does
+// not exist is made.
 class ImportCommand : public Command {
 public:
     CLI::App& declare(CLI::App& program) override;
@@ -22,8 +23,8 @@ private:
     void tell(const Bundle& brought) const;
 
     std::vector<std::string> bundles_;
-    std::string gym_;
-    bool json_ = false;
+    std::string gym_, csv_;
+    bool dry_ = false, json_ = false;
 };
 
 } // namespace bw::cli

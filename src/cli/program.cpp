@@ -1,13 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cli/program.hpp"
 
+#include "cli/almanac_command.hpp"
+#include "cli/balance_command.hpp"
 #include "cli/check_command.hpp"
 #include "cli/command.hpp"
 #include "cli/export_command.hpp"
 #include "cli/floor_command.hpp"
 #include "cli/import_command.hpp"
 #include "cli/interrupt.hpp"
+#include "cli/ledger_command.hpp"
 #include "cli/sheets_command.hpp"
+#include "cli/stair_command.hpp"
 #include "cli/terminal.hpp"
 #include "cli/time_command.hpp"
 
@@ -27,7 +31,11 @@ constexpr const char* kFooter =
     "Examples:\n"
     "  bwright check --bundle month.bundle.json\n"
     "  bwright time --gym gym.bwgym --month 2026-09 --week 2 --json\n"
+    "  bwright balance --gym gym.bwgym --json\n"
     "  bwright floor --bundle month.bundle.json --members 12 --week 2 --runs 200\n"
+    "  bwright almanac --gym gym.bwgym --months 12\n"
+    "  bwright stair --bundle month.bundle.json\n"
+    "  bwright ledger --gym gym.bwgym --json\n"
     "  bwright sheets --gym gym.bwgym --out sheets --only wall\n"
     "  bwright import --gym gym.bwgym --bundle month.bundle.json\n"
     "  bwright export --gym gym.bwgym --out copy.bundle.json";
@@ -58,7 +66,11 @@ std::vector<std::unique_ptr<Command>> allCommands() {
     std::vector<std::unique_ptr<Command>> all;
     all.push_back(std::make_unique<TimeCommand>());
     all.push_back(std::make_unique<CheckCommand>());
+    all.push_back(std::make_unique<BalanceCommand>());
     all.push_back(std::make_unique<FloorCommand>());
+    all.push_back(std::make_unique<AlmanacCommand>());
+    all.push_back(std::make_unique<StairCommand>());
+    all.push_back(std::make_unique<LedgerCommand>());
     all.push_back(std::make_unique<SheetsCommand>());
     all.push_back(std::make_unique<ImportCommand>());
     all.push_back(std::make_unique<ExportCommand>());

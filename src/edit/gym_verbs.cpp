@@ -7,13 +7,6 @@
 namespace bw {
 
 namespace {
-// Code points of UTF-8 text.
-std::size_t lengthOf(std::string_view text) {
-    std::size_t n = 0;
-    for (const char c : text) n += (static_cast<unsigned char>(c) & 0xC0U) != 0x80U ? 1 : 0;
-    return n;
-}
-
 std::vector<Change> changesOf(const Gym& gym) {
     std::vector<Change> changes{PutSettings{gym.settings}};
     for (const auto& k : gym.kit) changes.emplace_back(PutKit{k});
@@ -35,6 +28,12 @@ std::vector<Change> changesOf(const Gym& laid, const Bundle& bundle) {
     return changes;
 }
 } // namespace
+
+std::size_t lengthOf(std::string_view text) {
+    std::size_t n = 0;
+    for (const char c : text) n += (static_cast<unsigned char>(c) & 0xC0U) != 0x80U ? 1 : 0;
+    return n;
+}
 
 Did setSettings(OpenGym& gym, GymSettings settings) {
     return gym.change({{"gym settings", {}}, {PutSettings{std::move(settings)}}, {}, {}});

@@ -6,6 +6,8 @@
 
 namespace bw {
 
+[[nodiscard]] std::size_t lengthOf(std::string_view text); // code points of UTF-8
+
 [[nodiscard]] Did setSettings(OpenGym& gym, GymSettings settings);
 [[nodiscard]] Did putKit(OpenGym& gym, KitItem item);
 [[nodiscard]] Did putExercise(OpenGym& gym, Exercise exercise);

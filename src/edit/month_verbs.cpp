@@ -57,7 +57,13 @@ Did copyMonth(OpenGym& gym, Month from, Month to) {
     Block block = *source;
     block.month = to;
     block.title.clear();
+    block.accepted.clear();
     return putMonth(gym, {"start %1 from %2", {to.text(), from.text()}}, std::move(block));
+}
+
+Did startNextFrom(OpenGym& gym, Month from) {
+    const auto latest = gym.gym().latest();
+    return latest ? copyMonth(gym, from, latest->month.plus(1)) : Did(false);
 }
 
 Did removeMonth(OpenGym& gym, Month month) {

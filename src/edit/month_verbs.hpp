@@ -12,8 +12,11 @@ namespace bw {
 
 // A month with the usual empty sections. False when the month is already there.
 [[nodiscard]] Did startMonth(OpenGym& gym, Month month);
-// Another month's draft as a start, without its title. False when `to` is already there.
+// Another month's draft as a start, without its title and what was accepted in it. False when `to`
+// is already there.
 [[nodiscard]] Did copyMonth(OpenGym& gym, Month from, Month to);
+// The same, into the month after the latest.
+[[nodiscard]] Did startNextFrom(OpenGym& gym, Month from);
 [[nodiscard]] Did removeMonth(OpenGym& gym, Month month);
 
 } // namespace bw

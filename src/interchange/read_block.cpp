@@ -10,7 +10,7 @@ using json::Node;
 namespace {
 constexpr int kMostRounds = 20, kLongestRest = 1800, kLongestTalk = 3600, kLongestBudget = 18'000;
 constexpr int kMostHeads = 400;
-constexpr std::size_t kMostSections = 20, kMostGroups = 40, kMostSlots = 40;
+constexpr std::size_t kMostSections = 20, kMostGroups = 40, kMostSlots = 40, kMostAccepted = 200;
 
 auto secondsUpTo(Reading& r, int most) {
     return [&r, most](Node n) { return readSeconds(r, n, 0, most); };
@@ -90,6 +90,7 @@ std::optional<Block> readBlock(Reading& r, Node n) {
         [](Reading& x, Node section) { return std::optional(readSection(x, section)); },
         kMostSections);
     auto stair = readStair(r, f.take("stair"));
+    auto accepted = readList<Acceptance>(r, f.take("accepted"), readAcceptance, kMostAccepted);
     auto extras = f.rest();
     if (!month) return std::nullopt;
     return Block{.month = *month,
@@ -98,6 +99,7 @@ std::optional<Block> readBlock(Reading& r, Node n) {
                  .visitsPerWeek = orElse(visits, 3),
                  .sections = std::move(sections),
                  .stair = std::move(stair),
+                 .accepted = std::move(accepted),
                  .extras = std::move(extras)};
 }
 

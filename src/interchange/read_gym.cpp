@@ -13,7 +13,6 @@ using json::Node;
 
 namespace {
 constexpr int kHour = 3600;
-constexpr double kLargestLimit = 1e9;
 
 template <class T> void set(T& field, std::optional<T> value) {
     if (value) field = std::move(*value);
@@ -36,14 +35,6 @@ void readWeights(Reading& r, Node n, SectionWeights& weights) {
     });
 }
 
-std::optional<LimitValue> readLimit(Reading& r, Node n) {
-    const auto range = readRange(r, n, [&](Node one) {
-        return readNumber(r, one, {-kLargestLimit, kLargestLimit});
-    });
-    if (!range) return std::nullopt;
-    return LimitValue{range->lo(), range->hi(), r.tree.is(n, Kind::Array)};
-}
-
 void readLimits(Reading& r, Node n, std::map<std::string, LimitValue>& limits) {
     eachChild(r, n, Kind::Object, [&](Node child) {
         const auto key = r.tree.key(child);
@@ -64,6 +55,14 @@ std::map<Mass, int> readStock(Reading& r, Node n) {
     return stock;
 }
 } // namespace
+
+std::optional<LimitValue> readLimit(Reading& r, Node n) {
+    const auto range = readRange(r, n, [&](Node one) {
+        return readNumber(r, one, {-kLargestLimit, kLargestLimit});
+    });
+    if (!range) return std::nullopt;
+    return LimitValue{range->lo(), range->hi(), r.tree.is(n, Kind::Array)};
+}
 
 std::optional<KitItem> readKit(Reading& r, Node n) {
     Fields f(r, n);

@@ -19,7 +19,9 @@ struct Reading : Reader {
 void readGym(Reading& r, json::Node n, Bundle& into, const GymSettings& settings);
 [[nodiscard]] std::optional<KitItem> readKit(Reading& r, json::Node n);
 [[nodiscard]] std::optional<Exercise> readExercise(Reading& r, json::Node n);
+[[nodiscard]] std::optional<LimitValue> readLimit(Reading& r, json::Node n);
 [[nodiscard]] std::optional<Block> readBlock(Reading& r, json::Node n);
+[[nodiscard]] std::optional<Acceptance> readAcceptance(Reading& r, json::Node n);
 [[nodiscard]] Section readSection(Reading& r, json::Node n);
 [[nodiscard]] std::optional<Slot> readSlot(Reading& r, json::Node n);
 [[nodiscard]] std::optional<Member> readMember(Reading& r, json::Node n);

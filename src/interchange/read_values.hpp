@@ -57,6 +57,8 @@ struct Bounds {
 [[nodiscard]] std::optional<Rate> readRate(Reader& r, json::Node n);
 [[nodiscard]] std::optional<Rir> readRir(Reader& r, json::Node n);
 
+inline constexpr double kLargestLimit = 1e9; // of the rule book, and of what it measures
+
 // The value, or `otherwise` when there is none.
 template <class T> [[nodiscard]] T orElse(std::optional<T> value, T otherwise) {
     return value ? std::move(*value) : std::move(otherwise);

@@ -56,6 +56,20 @@ Out stepOut(const StairStep& step) {
     out.add("intent", wordOut(step.intent));
     return out.addAll(step.extras.json);
 }
+
+Out acceptanceOut(const Acceptance& a) {
+    auto facts = Out::object();
+    facts.add("level", wordOut(a.level));
+    facts.add("measured", a.measured ? Out::number(*a.measured) : Out::null());
+    facts.add("limit", limitOut(a.limit));
+    auto out = Out::object();
+    out.add("rule", Out::text(a.rule));
+    out.add("place", Out::text(a.place));
+    addText(out, "about", a.about);
+    out.add("facts", std::move(facts));
+    out.add("reason", Out::text(a.reason));
+    return out.addAll(a.extras.json);
+}
 } // namespace
 
 Out blockOut(const Block& block) {
@@ -66,6 +80,7 @@ Out blockOut(const Block& block) {
     out.add("visits_per_week", Out::whole(block.visitsPerWeek));
     out.add("sections", listOut(block.sections, sectionOut));
     out.add("stair", listOut(block.stair, stepOut));
+    addUnlessEmpty(out, "accepted", listOut(block.accepted, acceptanceOut));
     return out.addAll(block.extras.json);
 }
 

@@ -6,13 +6,6 @@ namespace bw {
 using json::Out;
 
 namespace {
-Out limitOut(const LimitValue& limit) {
-    if (!limit.band) return Out::number(limit.lo);
-    auto both = Out::array();
-    both.push(Out::number(limit.lo)).push(Out::number(limit.hi));
-    return both;
-}
-
 Out stockOut(const std::map<Mass, int>& stock) {
     auto out = Out::object();
     for (const auto& [mass, count] : stock)
@@ -36,6 +29,13 @@ void addSettings(Out& gym, const GymSettings& s) {
     gym.add("section_weights", std::move(weights));
 }
 } // namespace
+
+Out limitOut(const LimitValue& limit) {
+    if (!limit.band) return Out::number(limit.lo);
+    auto both = Out::array();
+    both.push(Out::number(limit.lo)).push(Out::number(limit.hi));
+    return both;
+}
 
 Out kitOut(const KitItem& item) {
     auto out = Out::object();

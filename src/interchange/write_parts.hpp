@@ -11,6 +11,7 @@ namespace bw {
 [[nodiscard]] json::Out gymOut(const Bundle& bundle);
 [[nodiscard]] json::Out kitOut(const KitItem& item);
 [[nodiscard]] json::Out exerciseOut(const Exercise& exercise);
+[[nodiscard]] json::Out limitOut(const LimitValue& limit);
 [[nodiscard]] json::Out blockOut(const Block& block);
 [[nodiscard]] json::Out memberOut(const Member& member);
 [[nodiscard]] json::Out resultOut(const LiftResult& result);

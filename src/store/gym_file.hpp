@@ -55,6 +55,13 @@ struct RemoveResult {
 using Change = std::variant<PutSettings, PutKit, RemoveKit, PutExercise, RemoveExercise, PutBlock,
                             RemoveBlock, PutMember, RemoveMember, PutResult, RemoveResult>;
 
+// Which results a visit takes; what is left empty takes all.
+struct ResultQuery {
+    std::vector<MemberId> members;
+    std::vector<ExerciseId> exercises;
+    std::optional<Date> from; // that day and later
+};
+
 class GymFile {
 public:
     enum class Access { Write, Read };
@@ -84,6 +91,12 @@ public:
     [[nodiscard]] virtual Result<bool>
     eachResult(const std::function<bool(const LiftResult&)>& visit) = 0;
     [[nodiscard]] virtual Result<std::vector<LiftResult>> resultsOf(const MemberId& member) = 0;
+    // Only the rows asked for are read. Dates ascend within a member and exercise; nothing more is
+    // said of the order.
+    [[nodiscard]] virtual Result<bool>
+    eachResultOf(const ResultQuery& query, const std::function<bool(const LiftResult&)>& visit) = 0;
+    // The day of the newest result; none when there is no result.
+    [[nodiscard]] virtual Result<std::optional<Date>> newestResult() = 0;
 
     // A consistent copy under another name, which must not exist yet.
     [[nodiscard]] virtual Result<bool> copyTo(const std::filesystem::path& path) = 0;

@@ -7,6 +7,7 @@ const Migrations& migrations() {
     static const Migrations steps{
         {"Make the tables for a gym, its months, its members and their results.", "0.1.0",
          kSchemaVersion1},
+        {"Keep with a month the findings that its coach accepted.", "0.1.0", kAcceptedTable},
     };
     return steps;
 }

@@ -18,6 +18,6 @@ struct Migration {
 using Migrations = std::vector<Migration>;
 
 [[nodiscard]] const Migrations& migrations();
-extern const std::string_view kSchemaVersion1;
+extern const std::string_view kSchemaVersion1, kAcceptedTable;
 
 } // namespace bw::store

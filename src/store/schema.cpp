@@ -223,4 +223,22 @@ CREATE TABLE result (
 CREATE INDEX result_by_exercise ON result (lifted, member);
 )sql";
 
+const std::string_view kAcceptedTable = R"sql(
+CREATE TABLE accepted (
+    month    INTEGER NOT NULL REFERENCES block ON DELETE CASCADE,
+    at       INTEGER NOT NULL,
+    rule     TEXT NOT NULL,
+    place    TEXT NOT NULL,
+    about    TEXT NOT NULL,
+    level    TEXT NOT NULL,
+    measured REAL,
+    limit_lo REAL NOT NULL,
+    limit_hi REAL NOT NULL,
+    band     INTEGER NOT NULL CHECK (band IN (0, 1)),
+    reason   TEXT NOT NULL,
+    extras   TEXT NOT NULL,
+    PRIMARY KEY (month, at)
+) STRICT, WITHOUT ROWID;
+)sql";
+
 } // namespace bw::store

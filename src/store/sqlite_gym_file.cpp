@@ -6,6 +6,7 @@
 #include "store/rows/exercise_rows.hpp"
 #include "store/rows/kit_rows.hpp"
 #include "store/rows/member_rows.hpp"
+#include "store/rows/result_query.hpp"
 #include "store/rows/result_rows.hpp"
 #include "store/rows/settings_rows.hpp"
 #include "store/sqlite/transaction.hpp"
@@ -60,6 +61,18 @@ Result<bool> SqliteGymFile::eachResult(const std::function<bool(const LiftResult
 Result<std::vector<LiftResult>> SqliteGymFile::resultsOf(const MemberId& member) {
     return answered<Result<std::vector<LiftResult>>>(path_,
                                                      [&] { return readResults(db_, member); });
+}
+
+Result<bool> SqliteGymFile::eachResultOf(const ResultQuery& query,
+                                         const std::function<bool(const LiftResult&)>& visit) {
+    return answered<Result<bool>>(path_, [&] {
+        visitResultsOf(db_, query, visit);
+        return true;
+    });
+}
+
+Result<std::optional<Date>> SqliteGymFile::newestResult() {
+    return answered<Result<std::optional<Date>>>(path_, [&] { return newestDay(db_); });
 }
 
 Result<bool> SqliteGymFile::copyTo(const std::filesystem::path& path) {

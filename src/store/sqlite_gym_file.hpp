@@ -22,6 +22,10 @@ public:
     [[nodiscard]] Result<bool>
     eachResult(const std::function<bool(const LiftResult&)>& visit) override;
     [[nodiscard]] Result<std::vector<LiftResult>> resultsOf(const MemberId& member) override;
+    [[nodiscard]] Result<bool>
+    eachResultOf(const ResultQuery& query,
+                 const std::function<bool(const LiftResult&)>& visit) override;
+    [[nodiscard]] Result<std::optional<Date>> newestResult() override;
     [[nodiscard]] Result<bool> copyTo(const std::filesystem::path& path) override;
 
 private:

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How fast classes are played: the demo's draft cut to four sections with seven groups, twelve
 // members. Prints classes a second, how that grows with the members, and how many times faster it
-// is than the SimPy model of tests/reference on the same draft (where SimPy is installed). Ends
-// with 1 when 1 000 classes take more than 50 ms, or 10 000 with best start and what buys the most
-// more than 5 s on two threads, or SimPy is less than 100 times slower.
-#include "blockwright/floor/floor.hpp"
+// is than the SimPy model of tests/reference on the same draft (where SimPy is installed). Then the
+// study of the demo's latest month, all weeks, with changes looked for. Ends with 1 when a mark
+// named in kMost... or kLeast... is missed.
+#include "blockwright/rules/floor_search.hpp"
 #include "interchange/bundle.hpp"
 #include "support/fixtures.hpp"
 
@@ -19,6 +19,8 @@ using namespace bw::test;
 
 namespace {
 constexpr double kMostMsOf1000 = 50, kMostMsOfAll = 5000, kLeastRatio = 100;
+constexpr double kMostMsOfStudy = 1000;
+constexpr double kMostGrowth = 3; // of the time of a class by member, from 12 members to 200
 
 Gym demo() {
     Gym gym;
@@ -37,16 +39,19 @@ Block sevenGroups(const Gym& gym) {
 }
 
 // Wall time of the fastest of some goes, in milliseconds.
-double fastest(const Gym& gym, const Block& draft, const FloorOptions& o, int goes) {
+template <class Go> double fastestOf(int goes, Go go) {
     double best = 1e300;
     for (int i = 0; i < goes; ++i) {
         const auto start = std::chrono::steady_clock::now();
-        if (!simulateFloor(gym, draft, o)) std::abort();
+        if (!go()) std::abort();
         const std::chrono::duration<double, std::milli> took =
             std::chrono::steady_clock::now() - start;
         best = std::min(best, took.count());
     }
     return best;
+}
+double fastest(const Gym& gym, const Block& draft, const FloorOptions& o, int goes) {
+    return fastestOf(goes, [&] { return simulateFloor(gym, draft, o).ok(); });
 }
 
 // Processor time of a class in the SimPy model, in milliseconds; none without SimPy.
@@ -98,15 +103,43 @@ bool reportMain(const Gym& gym, const Block& draft) {
     return good;
 }
 
-void reportMembers(const Gym& gym, const Block& draft) {
+bool reportMembers(const Gym& gym, const Block& draft) {
     FloorOptions o;
     o.week = Week::of(2).value();
     o.runs = 200;
+    double ofTwelve = 0, growth = 0;
     for (const int members : {1, 12, 25, 50, 100, 200}) {
         o.members = members;
-        std::printf("%4d members: %9.1f us a class\n", members,
-                    fastest(gym, draft, o, 5) * 1000 / o.runs);
+        const double each = fastest(gym, draft, o, 5) * 1000 / o.runs / members;
+        if (members == 12) ofTwelve = each;
+        growth = ofTwelve > 0 ? each / ofTwelve : 0;
+        std::printf("%4d members: %9.1f us a class, %6.3f us a member, %5.2f times that of 12\n",
+                    members, each * members, each, growth);
     }
+    return told("time of a member among 200, times that among 12", growth, kMostGrowth, true);
+}
+
+// Of all weeks; the draft as it is, then in a class cut short so that every week has a problem.
+bool reportStudy(Gym gym) {
+    FloorOptions o;
+    o.threads = 2;
+    bool good = true;
+    for (const int minutes : {gym.settings.classMinutes, 40}) {
+        gym.settings.classMinutes = minutes;
+        const Block& draft = *gym.latest();
+        const FloorSearch search = floorSearch(gym, draft);
+        std::size_t changes = 0;
+        const double took = fastestOf(3, [&] {
+            const auto study = studyFloor(gym, draft, o, {}, {}, {}, &search);
+            changes = 0;
+            if (study)
+                for (const FloorWeek& w : study->weeks) changes += w.changes.size();
+            return study.ok();
+        });
+        std::printf("class of %d minutes: %zu changes kept\n", minutes, changes);
+        good = told("study of four weeks, two threads, ms", took, kMostMsOfStudy, true) && good;
+    }
+    return good;
 }
 } // namespace
 
@@ -114,6 +147,7 @@ int main() {
     const Gym gym = demo();
     const Block draft = sevenGroups(gym);
     const bool good = reportMain(gym, draft);
-    reportMembers(gym, draft);
-    return good ? 0 : 1;
+    const bool grows = reportMembers(gym, draft);
+    const bool studied = reportStudy(gym);
+    return good && grows && studied ? 0 : 1;
 }

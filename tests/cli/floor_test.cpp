@@ -127,6 +127,38 @@ TEST_CASE("floor --steady plays one class, in each way to start") {
     if (engine.best) CHECK(said["best"].at("heads") == engine.best->counts);
 }
 
+TEST_CASE("floor --loads takes kit by the load of each member's latest result") {
+    const TempFolder folder;
+    const Gym gym = demoGym();
+    const Block& draft = *gym.block(month("2025-10")); // pairs of heavy dumbbells are few
+    FloorOptions o;
+    o.week = week(2);
+    o.runs = 40;
+    o.buys = o.loadAware = true;
+    o.targets = latestLoads(gym, demoBundle().results);
+    const FloorAnswer engine = simulateFloor(gym, draft, o).value();
+    const std::vector<std::string> asked{"--month", "2025-10", "--week", "2",
+                                         "--runs",  "40",      "--loads"};
+    const json said = floorJson(folder, asked);
+    checkAgainst(said, engine);
+    int byLoad = 0;
+    for (std::size_t b = 0; b < engine.buys.size(); ++b) {
+        const auto* more = std::get_if<OneMoreUnit>(&engine.buys[b].change);
+        const json& buy = said["buys"][b];
+        CHECK(buy.contains("load_kg") == (more && more->load));
+        if (!more || !more->load) continue;
+        CHECK(buy["load_kg"].get<double>() == more->load->kg());
+        CHECK(buy["units"] == more->units);
+        ++byLoad;
+    }
+    CHECK(byLoad > 0);
+    const std::string text = floorOf(folder, asked).out;
+    CHECK(text.find("seed 1 · by load") != std::string::npos);
+    CHECK(text.find("one more: Kettlebell, 2 × 24 kg") != std::string::npos);
+    o.loadAware = false;
+    CHECK(simulateFloor(gym, draft, o)->wait.mean < engine.wait.mean);
+}
+
 TEST_CASE("the timeline counts everything from 1, and leaves out what a row has none of") {
     const TempFolder folder;
     writeText(folder / "gym.json", smallBundle());

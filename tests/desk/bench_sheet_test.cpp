@@ -5,6 +5,7 @@
 #include "desk/bench/draft.hpp"
 #include "desk/bench/sheet_model.hpp"
 #include "desk/bench/sheet_view.hpp"
+#include "desk/floor/floor_runner.hpp"
 #include "desk/frame/actions.hpp"
 #include "edit/memory_file.hpp"
 #include "edit/month_verbs.hpp"
@@ -51,7 +52,8 @@ struct Desk {
         file = owned.get();
         gym = OpenGym::over(std::move(owned)).value();
         draft = std::make_unique<Draft>(*gym);
-        page = std::make_unique<BenchPage>(*draft, actions, nullptr);
+        floor = std::make_unique<FloorRunner>(*draft);
+        page = std::make_unique<BenchPage>(*draft, *floor, actions, nullptr);
         page->resize(1200, 640);
         page->show();
         page->activateWindow();
@@ -91,6 +93,7 @@ struct Desk {
     std::unique_ptr<OpenGym> gym;
     Actions actions;
     std::unique_ptr<Draft> draft;
+    std::unique_ptr<FloorRunner> floor;
     std::unique_ptr<BenchPage> page;
 };
 } // namespace

@@ -106,6 +106,7 @@ TEST_CASE("each verb of a group, a section and a month can be done, undone and d
     });
     doUndoRedo([](auto& g, auto&) { return startMonth(g, month("2026-10")); });
     doUndoRedo([](auto& g, auto&) { return copyMonth(g, month("2026-09"), month("2026-10")); });
+    doUndoRedo([](auto& g, auto&) { return startNextFrom(g, month("2026-09")); });
     doUndoRedo([](auto& g, auto&) { return removeMonth(g, month("2026-09")); });
     doUndoRedo([](auto& g, auto& b) {
         return addAndSetExercise(g, b.at("strength/1/1"),
@@ -123,6 +124,19 @@ TEST_CASE("a verb that changes nothing leaves nothing to undo and tells nobody")
     CHECK_FALSE(*copyMonth(*b.open, month("2026-09"), month("2026-09")));
     CHECK(b.open->undoText() == nullptr);
     CHECK(told == 0);
+}
+
+TEST_CASE("the next month can start from any month: its session, not its title or its date") {
+    Bench b;
+    REQUIRE(*setTitle(*b.open, month("2026-09"), "Low tide"));
+    REQUIRE(*startMonth(*b.open, month("2026-12")));
+    REQUIRE(*startNextFrom(*b.open, month("2026-09")));
+    const auto made = b.open->gym().block(month("2027-01"));
+    REQUIRE(made);
+    CHECK(made->sections == b.now().sections);
+    CHECK(made->title.empty());
+    CHECK(made->month == month("2027-01"));
+    CHECK_FALSE(*startNextFrom(*b.open, month("2026-10"))); // there is none
 }
 
 TEST_CASE("what can't be stored is not done: gym, undo and screens stay as they were") {

@@ -17,3 +17,5 @@ bw_script_test(examples-itself examples_test.py)
 bw_script_test(desktop desktop_test.py)
 add_test(NAME examples COMMAND ${BW_PYTHON} -B ${PROJECT_SOURCE_DIR}/tools/examples.py
                                ${PROJECT_SOURCE_DIR} ${CMAKE_BINARY_DIR}/bin)
+add_test(NAME rule-fixtures COMMAND ${BW_PYTHON} -B
+                                    ${PROJECT_SOURCE_DIR}/tools/make-rule-fixtures.py --check)

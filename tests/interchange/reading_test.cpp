@@ -35,6 +35,15 @@ TEST_CASE("the month of the example is read slot by slot") {
     const auto b = readGood(docExample());
     const Block& month = b.blocks.at(0);
     CHECK(month.stair == defaultStair());
+    REQUIRE(month.accepted.size() == 1);
+    CHECK(month.accepted[0] == Acceptance{.rule = "superset-work",
+                                          .place = "group strength front-rack-squat goblet-squat",
+                                          .about = "",
+                                          .level = Level::Look,
+                                          .measured = 52.5,
+                                          .limit = {60, 120, true},
+                                          .reason = "Week 1 is for finding weights; short is fine.",
+                                          .extras = {}});
     REQUIRE(month.sections.size() == 2);
     const Group& pair = month.sections[0].groups.at(0);
     CHECK(pair.rounds == rounds(2, 3));

@@ -34,6 +34,7 @@ TEST_CASE("the example of the page is written with the very values and keys it h
     CHECK(written["gym"] == original["gym"]);
     CHECK(written["blocks"][0]["sections"][0] == original["blocks"][0]["sections"][0]);
     CHECK(written["blocks"][0]["stair"] == original["blocks"][0]["stair"]);
+    CHECK(written["blocks"][0]["accepted"] == original["blocks"][0]["accepted"]);
     CHECK(written["members"] == original["members"]);
     CHECK(written["results"] == original["results"]);
 }
@@ -65,6 +66,10 @@ TEST_CASE("the smallest and the largest of every quantity survive") {
         Dose::of(Measure::Metres, 1, 20'000'000).value();
     b.settings->limits = {
         {"", {1.0 / 3, 1.0 / 3, true}}, {"x", {-1e9, 1e9, true}}, {"y", {5e-324, 5e-324, false}}};
+    b.blocks[0].accepted[0].measured = -1e9;
+    b.blocks[0].accepted.push_back(b.blocks[0].accepted[0]);
+    b.blocks[0].accepted[1].measured.reset();
+    b.blocks[0].accepted[1].limit = {5e-324, 5e-324, false};
     b.members[0].flags[0].note = "two\nlines\t\"quoted\" \\ ünï";
     CHECK(same(readGood(writeBundle(b)), b));
 }
@@ -79,6 +84,8 @@ TEST_CASE("unknown keys are written again where they were") {
                                           "/shelf/0/needs/0/0/grip",
                                           "/blocks/0/mood",
                                           "/blocks/0/stair/0/x",
+                                          "/blocks/0/accepted/0/x",
+                                          "/blocks/0/accepted/0/facts/x",
                                           "/blocks/0/sections/0/x",
                                           "/blocks/0/sections/0/groups/0/x",
                                           "/blocks/0/sections/0/groups/0/slots/0/x",

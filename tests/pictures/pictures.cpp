@@ -2,16 +2,23 @@
 // Draws the screens as the docs show them: the real window on the demo, without a display, in a
 // fixed font and size, so that the pictures change only when the program does.
 //   pictures FOLDER
+#include "desk/bench/beam_panel.hpp"
 #include "desk/bench/cell_editor.hpp"
 #include "desk/bench/draft.hpp"
+#include "desk/bench/findings_panel.hpp"
+#include "desk/bench/reason_line.hpp"
 #include "desk/bench/sheet_rows.hpp"
 #include "desk/bench/sheet_view.hpp"
 #include "desk/frame/actions.hpp"
 #include "desk/frame/main_window.hpp"
+#include "desk/limits/limits_page.hpp"
 #include "support/fixtures.hpp"
 
+#include <QAbstractButton>
 #include <QApplication>
 #include <QDir>
+#include <QLineEdit>
+#include <QTableView>
 #include <QTest>
 
 #include <cstdio>
@@ -53,6 +60,49 @@ bool saveTyping(MainWindow& window, const QString& folder) {
     settle();
     return saved;
 }
+
+void choose(MainWindow& window, const std::string& rule) {
+    auto* list = window.findChild<FindingsList*>();
+    const auto* rows = static_cast<FindingsModel*>(list->model());
+    for (int row = 0; row < rows->rowCount(); ++row)
+        if (rows->at(row).finding.rule == rule) list->setCurrentIndex(rows->index(row));
+}
+
+// One finding accepted, and another being asked about.
+bool saveAccepting(MainWindow& window, const QString& folder) {
+    auto* panel = window.findChild<FindingsPanel*>();
+    const auto answer = [&](const char* reason) {
+        panel->askWhy();
+        auto* line = panel->findChild<ReasonLine*>()->findChild<QLineEdit*>();
+        QTest::keyClicks(line, reason);
+        return line;
+    };
+    choose(window, "section-length");
+    QTest::keyClick(answer("Open day: the doors close late."), Qt::Key_Return);
+    auto* head = panel->findChild<QAbstractButton*>(QStringLiteral("accepted-head"));
+    head->setChecked(true);
+    choose(window, "superset-work");
+    settle();
+    auto* line = answer("They find their weights in these weeks.");
+    const bool saved = save(*panel->parentWidget(), folder, QStringLiteral("accept"));
+    QTest::keyClick(line, Qt::Key_Escape);
+    head->setChecked(false);
+    return saved;
+}
+
+bool saveLimits(MainWindow& window, const QString& folder) {
+    window.actions().find(QStringLiteral("house-limits"))->trigger();
+    auto* page = window.findChild<LimitsPage*>();
+    page->goTo(QStringLiteral("power-dose.stop_reps"));
+    settle();
+    auto* table = page->findChild<QTableView*>();
+    QTest::keyClick(table, Qt::Key_1);
+    auto* editor = table->findChild<CellEditor*>();
+    QTest::keyClick(editor, Qt::Key_2);
+    const bool saved = save(window, folder, QStringLiteral("limits"));
+    QTest::keyClick(editor, Qt::Key_Escape);
+    return saved;
+}
 } // namespace
 
 int main(int argc, char* argv[]) {
@@ -80,6 +130,12 @@ int main(int argc, char* argv[]) {
     window.setTheme(Theme::Dark);
     all = save(window, folder, QStringLiteral("bench-dark")) && all;
     window.setTheme(Theme::Light);
+    all = save(*window.findChild<BeamPanel*>(), folder, QStringLiteral("beam")) && all;
+    all = saveAccepting(window, folder) && all;
+    all = saveLimits(window, folder) && all;
+    if (QAction* almanac = window.actions().find(QStringLiteral("place-almanac")))
+        almanac->trigger();
+    all = save(window, folder, QStringLiteral("almanac")) && all;
     if (QAction* print = window.actions().find(QStringLiteral("print"))) print->trigger();
     return save(window, folder, QStringLiteral("sheets")) && all ? 0 : 1;
 }

@@ -149,6 +149,24 @@ Section drawSection(Draw& d) {
     s.extras = drawExtras(d);
     return s;
 }
+
+LimitValue drawLimit(Draw& d) {
+    return {static_cast<double>(d.number(0, 1'000'000)) / 3,
+            static_cast<double>(d.number(0, 1'000'000)) / 7, d.chance(50)};
+}
+
+Acceptance drawAcceptance(Draw& d) {
+    Acceptance a{.rule = d.idText(),
+                 .place = "slot strength " + d.idText(),
+                 .about = d.text(2),
+                 .level = d.word<Level>(),
+                 .measured = {},
+                 .limit = drawLimit(d),
+                 .reason = d.text(5),
+                 .extras = drawExtras(d)};
+    if (d.chance(80)) a.measured = static_cast<double>(d.number(-1000, 1'000'000)) / 1000;
+    return a;
+}
 } // namespace
 
 Exercise drawExercise(Draw& d, const std::string& id) {
@@ -190,6 +208,7 @@ Block drawBlock(Draw& d, Month month) {
     for (auto n = d.number(0, 5); n > 0; --n) b.sections.push_back(drawSection(d));
     for (auto n = d.number(1, Week::kMost); n > 0; --n)
         b.stair.push_back({d.word<RoundsMode>(), drawRir(d), d.word<Intent>(), drawExtras(d)});
+    for (auto n = d.number(0, 3); n > 0; --n) b.accepted.push_back(drawAcceptance(d));
     return b;
 }
 
@@ -218,10 +237,7 @@ GymSettings drawSettings(Draw& d) {
     s.opening = Millis{d.number(0, 3'600'000)};
     s.closing = Millis{d.number(0, 3'600'000)};
     for (auto& weight : s.weights.of) weight = drawShare(d);
-    for (auto n = d.number(0, 5); n > 0; --n)
-        s.limits[d.idText() + ".look"] = {static_cast<double>(d.number(0, 1'000'000)) / 3,
-                                          static_cast<double>(d.number(0, 1'000'000)) / 7,
-                                          d.chance(50)};
+    for (auto n = d.number(0, 5); n > 0; --n) s.limits[d.idText() + ".look"] = drawLimit(d);
     s.extras = drawExtras(d);
     return s;
 }

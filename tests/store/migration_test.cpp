@@ -12,7 +12,10 @@ using namespace bw::test;
 namespace fs = std::filesystem;
 
 namespace {
-// Version 2 has one column more; version 3 makes a table anew that others refer to.
+const auto kNow = static_cast<std::int64_t>(store::migrations().size());
+const std::string kCopy = ".version-" + std::to_string(kNow);
+
+// One step gives a column more, the next makes a table anew that others refer to.
 store::Migrations longer() {
     auto steps = store::migrations();
     steps.push_back(
@@ -63,7 +66,7 @@ TEST_CASE("every step of the gym file has a sentence, a first program and statem
     }
     const TempFolder folder;
     (void)made(folder / "a.bwgym");
-    CHECK(versionOf(folder / "a.bwgym") == static_cast<std::int64_t>(store::migrations().size()));
+    CHECK(versionOf(folder / "a.bwgym") == kNow);
 }
 
 TEST_CASE("an older gym file is copied beside itself, then brought up to date with all it holds") {
@@ -76,10 +79,10 @@ TEST_CASE("an older gym file is copied beside itself, then brought up to date wi
         CHECK(difference(file->load().value(), filled.gym).empty());
         CHECK(allResults(*file) == filled.result);
     }
-    CHECK(versionOf(path) == 3);
-    const auto copy = folder / "my gym.version-1.bwgym";
+    CHECK(versionOf(path) == kNow + 2);
+    const auto copy = folder / ("my gym" + kCopy + ".bwgym");
     REQUIRE(fs::exists(copy));
-    CHECK(versionOf(copy) == 1);
+    CHECK(versionOf(copy) == kNow);
     CHECK(difference(loaded(copy), filled.gym).empty());
     CHECK(allResults(*opened(copy)) == filled.result);
 
@@ -96,7 +99,7 @@ TEST_CASE("an older gym file is copied beside itself, then brought up to date wi
         fs::remove(path);
         fs::copy_file(copy, path);
         (void)openedWith(path, longer());
-        CHECK(fs::exists(folder / "my gym.version-1-2.bwgym"));
+        CHECK(fs::exists(folder / ("my gym" + kCopy + "-2.bwgym")));
     }
 }
 
@@ -112,7 +115,7 @@ TEST_CASE("a step that fails leaves the older file as it was, byte for byte, and
     REQUIRE(!refused.ok());
     CHECK(readText(path) == before);
     CHECK(difference(loaded(path), filled.gym).empty());
-    CHECK(difference(loaded(folder / "a.version-1.bwgym"), filled.gym).empty());
+    CHECK(difference(loaded(folder / ("a" + kCopy + ".bwgym")), filled.gym).empty());
 }
 
 TEST_CASE("bringing up to date that fails at any statement leaves the older file") {
@@ -127,10 +130,10 @@ TEST_CASE("bringing up to date that fails at any statement leaves the older file
         done = store::openGymFile(path, GymFile::Access::Write, longer()).ok();
         sqlite::failAfter(std::nullopt);
         REQUIRE(n < 100);
-        if (!done && versionOf(path) == 1) CHECK(readText(path) == before);
+        if (!done && versionOf(path) == kNow) CHECK(readText(path) == before);
     }
     CHECK(n > 20);
-    CHECK(versionOf(path) == 3);
+    CHECK(versionOf(path) == kNow + 2);
     CHECK(difference(openedWith(path, longer())->load().value(), filled.gym).empty());
 }
 
@@ -153,5 +156,5 @@ TEST_CASE("an older gym file that can't be brought up to date where it is stays 
         CHECK(check());
     }
     CHECK(readText(path) == before);
-    CHECK(!fs::exists(folder / "a.version-1.bwgym"));
+    CHECK(!fs::exists(folder / ("a" + kCopy + ".bwgym")));
 }

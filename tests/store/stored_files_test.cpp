@@ -10,12 +10,39 @@ using namespace bw::test;
 namespace fs = std::filesystem;
 
 namespace {
-const fs::path kVersion1 = fs::path(BW_SOURCE_DIR) / "tests/store/files/v1.bwgym.bin";
+fs::path stored(int version) {
+    return fs::path(BW_SOURCE_DIR) / "tests/store/files" /
+           ("v" + std::to_string(version) + ".bwgym.bin");
+}
+
+// That of version 1, with findings that were accepted.
+Gym version2Gym() {
+    Gym gym = version1Gym();
+    Block block = *gym.block(month("2026-09"));
+    block.accepted = {{"superset-work",
+                       "group strength goblet-squat sled-push",
+                       "",
+                       Level::Look,
+                       134.5,
+                       {60, 120, true},
+                       "Two benches: we talk them through.",
+                       {}},
+                      {"push-pull",
+                       "session",
+                       "block",
+                       Level::Note,
+                       {},
+                       {1, 1, false},
+                       "May.",
+                       {R"({"by":"Wren"})"}}};
+    gym.put(block);
+    return gym;
+}
 } // namespace
 
 TEST_CASE("a gym file of version 1 opens and holds what was put into it") {
     const TempFolder folder;
-    fs::copy_file(kVersion1, folder / "a.bwgym");
+    fs::copy_file(stored(1), folder / "a.bwgym");
     const auto file = opened(folder / "a.bwgym");
     CHECK(file->writable());
     CHECK(difference(file->load().value(), version1Gym()).empty());
@@ -24,15 +51,23 @@ TEST_CASE("a gym file of version 1 opens and holds what was put into it") {
     CHECK(file->load()->blocks.size() == 1);
 }
 
+TEST_CASE("a gym file of version 2 opens and holds what was put into it") {
+    const TempFolder folder;
+    fs::copy_file(stored(2), folder / "a.bwgym");
+    const auto file = opened(folder / "a.bwgym");
+    CHECK(difference(file->load().value(), version2Gym()).empty());
+    CHECK(allResults(*file) == version1Results());
+}
+
 // Not run with the others: writes the file above anew, which only a version not yet released may
 // need.
-TEST_CASE("write the stored file of version 1", "[.store-version-1]") {
-    fs::remove(kVersion1);
+TEST_CASE("write the stored file of version 2", "[.store-version-2]") {
+    fs::remove(stored(2));
     const TempFolder folder;
     const auto file = made(folder / "a.bwgym");
-    auto changes = changesFor(version1Gym());
+    auto changes = changesFor(version2Gym());
     for (const auto& result : version1Results()) changes.emplace_back(PutResult{result});
     put(*file, changes);
-    CHECK(file->copyTo(kVersion1).ok());
-    fs::permissions(kVersion1, static_cast<fs::perms>(0644));
+    CHECK(file->copyTo(stored(2)).ok());
+    fs::permissions(stored(2), static_cast<fs::perms>(0644));
 }

@@ -55,6 +55,10 @@ struct FloorHeads {
 
 struct OneMoreUnit {
     KitId kit;
+    // Where loads are looked at and members want one of this kit: the load, and how many units of
+    // it one member takes.
+    std::optional<Mass> load{};
+    int units = 1;
     bool operator==(const OneMoreUnit&) const = default;
 };
 struct BestHeads {
@@ -77,7 +81,16 @@ struct FloorRow {
     FloorDoing doing{};
     Place place;   // of the section (talk), the group (rest) or the slot (set, wait)
     int round = 0; // from 0; a rest belongs to the round before it
+    std::optional<KitId> lacked{}; // of a wait: the first kit item that was short
     bool operator==(const FloorRow&) const = default;
+};
+// Who has kit when: for one set, or from entering a group until leaving it.
+struct FloorHold {
+    KitId kit;
+    std::optional<Mass> load{}; // where loads are looked at and this unit's is known
+    int member = 0, count = 1;
+    Millis from{}, to{};
+    bool operator==(const FloorHold&) const = default;
 };
 
 struct FloorAnswer {
@@ -91,7 +104,9 @@ struct FloorAnswer {
     std::optional<FloorHeads> best; // when the best start was asked for
     int medianRun = 0;              // the first run whose finish is the p50
     std::vector<FloorRow> timeline; // of that run: by member, then by time
+    std::vector<FloorHold> holds;   // of that run: by kit as in the gym, then by time and member
     std::vector<Millis> finishes;   // by run
+    std::vector<Millis> waits;      // by run: of all members together
     bool operator==(const FloorAnswer&) const = default;
 };
 

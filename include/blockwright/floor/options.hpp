@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What is asked of a simulated class.
 #pragma once
+#include "blockwright/floor/targets.hpp"
 #include "blockwright/model/block.hpp"
 
 #include <cstdint>
@@ -30,6 +31,8 @@ struct FloorOptions {
     double paceSigma = 0.15; // how much members differ, on the logarithm; 0 to 1
     double setSigma = 0.10;  // how much one member's sets differ, likewise
     FloorStart start = StartAsDrafted{};
+    bool loadAware = false; // kit that tells its loads is taken by the load, as targets say
+    FloorTargets targets;
     int threads = 1;
     bool timeline = false; // who does what when in the median run
     bool buys = false;     // what buys the most; takes many times as long
@@ -37,7 +40,7 @@ struct FloorOptions {
 };
 
 // Told on the calling thread, now and then: which part of the work, how much of it is done.
-enum class FloorStage { Classes, BestStart, Buys };
+enum class FloorStage { Classes, BestStart, Buys, Changes };
 using FloorProgress = std::function<void(FloorStage, int done, int total)>;
 
 } // namespace bw

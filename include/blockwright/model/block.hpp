@@ -3,6 +3,7 @@
 // circuit), each with slots; and the stair of its weeks. Plain values: a copy is a draft of its
 // own.
 #pragma once
+#include "blockwright/model/acceptance.hpp"
 #include "blockwright/model/calendar.hpp"
 #include "blockwright/model/dose.hpp"
 #include "blockwright/model/effort.hpp"
@@ -84,6 +85,7 @@ struct Block {
     int visitsPerWeek = 3;                         // 1 to 14
     std::vector<Section> sections;                 // up to 20
     std::vector<StairStep> stair = defaultStair(); // 1 to Week::kMost steps
+    std::vector<Acceptance> accepted{};            // up to 200
     Extras extras;
 
     [[nodiscard]] const StairStep& step(Week w) const; // a week past the end: the last step

@@ -4,6 +4,7 @@
 #pragma once
 #include "blockwright/model/block.hpp"
 #include "blockwright/model/kit.hpp"
+#include "blockwright/model/limit_value.hpp"
 #include "blockwright/model/member.hpp"
 #include "blockwright/model/shelf.hpp"
 
@@ -14,14 +15,6 @@
 #include <vector>
 
 namespace bw {
-
-// A limit of the rule book as this gym sets it: one number, or a band.
-struct LimitValue {
-    double lo = 0;
-    double hi = 0; // equal to lo for a single number
-    bool band = false;
-    bool operator==(const LimitValue&) const = default;
-};
 
 // Defaults: warm-up 0.25, power 0.5, strength 1, finisher 0.5.
 struct SectionWeights {

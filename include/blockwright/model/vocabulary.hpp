@@ -35,6 +35,8 @@ enum class RoundsMode { Low, Open, High }; // which of a group's rounds a week a
 enum class Intent { Learn, Build, Challenge };
 enum class Claim { Set, Group };       // kit given back after a set, or on leaving the group
 enum class FlagLevel { Avoid, Limit }; // no demand of 1 or more; none of 3
+// Of a finding. Stop: can't be run as drafted. Look: a coach should decide. Note: for information.
+enum class Level { Stop, Look, Note };
 enum class MassUnit { Kg, Lb };
 enum class Paper { A4, Letter, A3 };
 
@@ -77,6 +79,9 @@ template <> struct Spelling<Claim> {
 };
 template <> struct Spelling<FlagLevel> {
     static constexpr std::array<std::string_view, 2> words{"avoid", "limit"};
+};
+template <> struct Spelling<Level> {
+    static constexpr std::array<std::string_view, 3> words{"stop", "look", "note"};
 };
 template <> struct Spelling<MassUnit> {
     static constexpr std::array<std::string_view, 2> words{"kg", "lb"};

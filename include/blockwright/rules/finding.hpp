@@ -12,12 +12,6 @@
 
 namespace bw {
 
-// Stop: can't be run as drafted. Look: a coach should decide. Note: for information.
-enum class Level { Stop, Look, Note };
-template <> struct Spelling<Level> {
-    static constexpr std::array<std::string_view, 3> words{"stop", "look", "note"};
-};
-
 // Something to try. With an action the program can do it: a pure change of a copy of the draft.
 struct Remedy {
     Message label;                      // an order: "Cut the rest to 60–90 s"
@@ -32,7 +26,8 @@ struct Finding {
     std::vector<int> weeks;  // in which weeks of the block, from 1
     double measured = 0;
     LimitValue limit;
-    std::string unit; // "s", "share", "reps", ""; of measured and limit
+    std::string limitName; // of the rule: "look_share"
+    std::string unit;      // "s", "share", "reps", ""; of measured and limit
     Message basis;
     Message text;
     std::vector<Remedy> remedies;

@@ -4,6 +4,7 @@
 #include "core/floor/draws.hpp"
 
 #include <deque>
+#include <numeric>
 
 namespace bw {
 
@@ -56,7 +57,7 @@ Start startIn(const PlanSection& section, const FloorStart& wish) {
 PlayedClasses playClasses(const FloorPlan& plan, const FloorOptions& options,
                           const FloorStarts& starts, int members, const Crew& crew) {
     const auto runs = static_cast<std::size_t>(options.runs);
-    PlayedClasses out{FloorTally(plan, members), std::vector<Ticks>(runs),
+    PlayedClasses out{FloorTally(plan, members), std::vector<Ticks>(runs), std::vector<Ticks>(runs),
                       std::vector(plan.sections.size(), std::vector<Ticks>(runs))};
     std::deque<ClassWorker> workers;
     for (int i = 0; i < crew.size(); ++i) workers.emplace_back(plan, options, starts, members);
@@ -67,6 +68,7 @@ PlayedClasses playClasses(const FloorPlan& plan, const FloorOptions& options,
         w.tally.add(w.record);
         const auto r = static_cast<std::size_t>(run);
         out.finishes[r] = w.record.finish;
+        out.waits[r] = std::accumulate(w.record.wait.begin(), w.record.wait.end(), Ticks{0});
         for (std::size_t s = 0; s < plan.sections.size(); ++s)
             out.sectionEnds[s][r] = w.record.sectionEnd[s];
     });

@@ -9,7 +9,7 @@ namespace bw {
 
 struct PlayedClasses {
     FloorTally tally;
-    std::vector<Ticks> finishes;                 // by run
+    std::vector<Ticks> finishes, waits;          // by run; waits of all members together
     std::vector<std::vector<Ticks>> sectionEnds; // by section, then by run
 };
 // Incomplete when the crew was stopped.

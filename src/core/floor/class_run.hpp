@@ -7,6 +7,11 @@ namespace bw {
 
 using FloorStarts = std::vector<std::vector<int>>; // by section, then by member
 
+struct ClassTimeline {
+    std::vector<FloorRow> rows;
+    std::vector<FloorHold> holds;
+};
+
 class ClassRun {
 public:
     // The plan must outlive this.
@@ -14,8 +19,8 @@ public:
 
     // The record as it was left by the class before is cleared.
     void play(const FloorSteps& steps, ClassRecord& record);
-    // Who does what when, by member and time.
-    [[nodiscard]] std::vector<FloorRow> timeline(const FloorSteps& steps);
+    // Who does what when, and who has which kit, in the order of FloorAnswer.
+    [[nodiscard]] ClassTimeline timeline(const FloorSteps& steps);
 
 private:
     const FloorPlan& plan_;

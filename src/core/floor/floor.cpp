@@ -4,6 +4,7 @@
 #include "core/floor/best_start.hpp"
 #include "core/floor/class_pass.hpp"
 #include "core/floor/draws.hpp"
+#include "core/floor/load_plan.hpp"
 
 #include <numeric>
 
@@ -61,7 +62,7 @@ public:
     FloorJob(const Gym& gym, const Block& block, const FloorOptions& options, Crew& crew)
         : gym_(gym), block_(block), options_(options), crew_(crew),
           members_(options.members > 0 ? options.members : gym.settings.places),
-          plan_(planFloor(gym, block, options.week)) {
+          plan_(planClass(gym, block, options, members_)) {
         if (options_.steady) options_.runs = 1;
     }
 
@@ -82,7 +83,7 @@ public:
         if (crew_.stopped()) return out;
         tellTimes(played, out);
         played.tally.tell(out);
-        if (options_.timeline) out.timeline = timelineOf(out.medianRun);
+        if (options_.timeline) tellTimeline(out);
         if (options_.buys) tellBuys(played, out);
         return out;
     }
@@ -96,6 +97,7 @@ private:
         out.finish = timesOf(played.finishes);
         out.overrunChance = chance(played.finishes, [&](Ticks t) { return t > plan_.classTime; });
         for (const Ticks t : played.finishes) out.finishes.emplace_back(t);
+        for (const Ticks t : played.waits) out.waits.emplace_back(t);
         const auto median = std::ranges::find(out.finishes, out.finish.p50);
         out.medianRun = static_cast<int>(median - out.finishes.begin());
         for (std::size_t s = 0; s < plan_.sections.size(); ++s)
@@ -117,18 +119,22 @@ private:
         return chance(lengths, [&](Ticks t) { return t > *plan_.sections[s].budget; });
     }
 
-    std::vector<FloorRow> timelineOf(int run) const {
+    void tellTimeline(FloorAnswer& out) const {
         FloorSteps steps(plan_, members_);
-        Draws(plan_, options_).fill(run, members_, steps);
-        return ClassRun(plan_, starts_, members_).timeline(steps);
+        Draws(plan_, options_).fill(out.medianRun, members_, steps);
+        ClassTimeline timeline = ClassRun(plan_, starts_, members_).timeline(steps);
+        out.timeline = std::move(timeline.rows);
+        out.holds = std::move(timeline.holds);
     }
 
     void tellBuys(const PlayedClasses& played, FloorAnswer& out) {
         std::vector<FloorVariant> variants;
         for (std::size_t k = 0; k < plan_.kit.size(); ++k) {
             if (!played.tally.waitedFor(static_cast<int>(k))) continue;
-            out.buys.push_back({OneMoreUnit{plan_.kit[k].id}, {}});
-            variants.push_back({planWithOneMore(plan_.kit[k].id), starts_, members_});
+            for (OneMoreUnit& more : oneMoreOf(static_cast<int>(k))) {
+                variants.push_back({planWith(more), starts_, members_});
+                out.buys.push_back({std::move(more), {}});
+            }
         }
         if (!out.best && worthSpreading()) {
             const auto heads = BestStart(plan_, options_, members_, crew_).find();
@@ -145,14 +151,29 @@ private:
         const Ticks now = std::accumulate(played.finishes.begin(), played.finishes.end(), Ticks{0});
         for (std::size_t v = 0; v < variants.size(); ++v)
             out.buys[v].saves = MeanTime{static_cast<double>(now - sums[v]) / options_.runs};
+        std::erase_if(out.buys, hardlyHelps);
         std::ranges::stable_sort(out.buys, std::greater{}, &FloorBuy::saves);
     }
-    FloorPlan planWithOneMore(const KitId& id) const {
+    // By the load where members want one.
+    std::vector<OneMoreUnit> oneMoreOf(int kit) const {
+        std::vector<OneMoreUnit> out;
+        for (const auto& [load, units] : wantedLoads(plan_, kit))
+            out.push_back({plan_.kit[kit].id, load, units});
+        if (out.empty()) out.push_back({plan_.kit[kit].id});
+        return out;
+    }
+    FloorPlan planWith(const OneMoreUnit& more) const {
         Gym richer = gym_;
-        KitItem item = *gym_.findKit(id);
-        ++item.units;
+        KitItem item = *gym_.findKit(more.kit);
+        item.units += more.units;
+        if (more.load) item.loads[*more.load] += more.units;
         richer.put(std::move(item));
-        return planFloor(richer, block_, options_.week);
+        return planClass(richer, block_, options_, members_);
+    }
+    // A gym has many loads; those that would change nothing are not worth a line.
+    static bool hardlyHelps(const FloorBuy& buy) {
+        const auto* more = std::get_if<OneMoreUnit>(&buy.change);
+        return more && more->load && buy.saves < MeanTime{1000};
     }
     bool worthSpreading() const {
         return members_ > 1 && std::ranges::any_of(plan_.sections, [](const PlanSection& s) {

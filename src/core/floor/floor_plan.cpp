@@ -11,15 +11,6 @@
 namespace bw {
 
 namespace {
-Range<int> roundsOf(Range<int> rounds, RoundsMode mode) {
-    switch (mode) {
-    case RoundsMode::Low: return Range<int>{rounds.lo()};
-    case RoundsMode::High: return Range<int>{rounds.hi()};
-    case RoundsMode::Open: break;
-    }
-    return rounds;
-}
-
 // Milliseconds of one smallest unit of the dose.
 double perAmount(const Slot& slot, const Exercise& e) {
     const double k = e.sides == Sides::Each ? 2 : 1;
@@ -71,17 +62,13 @@ private:
         for (const KitItem& item : gym_.kit) {
             if (!taken(item.id)) continue;
             number_[item.id] = static_cast<int>(plan_.kit.size());
-            plan_.kit.push_back({item.id, item.units});
+            plan_.kit.push_back({item.id, item.units, {}});
         }
     }
     bool taken(const KitId& id) const {
         const auto inSlot = [&](const Slot& slot) {
             const Exercise* e = exerciseOf(gym_.shelf, slot);
-            return e && std::ranges::any_of(e->needs, [&](const std::vector<KitNeed>& one) {
-                       return served(gym_, one) && std::ranges::any_of(one, [&](const KitNeed& n) {
-                                  return n.kit == id;
-                              });
-                   });
+            return e && mayTake(gym_, *e, id);
         };
         for (const Section& s : block_.sections)
             for (const Group& g : s.groups)
@@ -106,8 +93,8 @@ private:
         const Group& g = *groupAt(block_, place);
         PlanGroup out{.place = place,
                       .slots = {static_cast<int>(plan_.slots.size()), 0},
-                      .lo = roundsOf(g.rounds, mode_).lo(),
-                      .hi = roundsOf(g.rounds, mode_).hi(),
+                      .lo = roundsIn(mode_, g.rounds).lo(),
+                      .hi = roundsIn(mode_, g.rounds).hi(),
                       .restLo = g.rest.lo().count(),
                       .restHi = g.rest.hi().count(),
                       .firstStep = plan_.steps};
@@ -164,6 +151,15 @@ std::vector<int> startsByCount(std::vector<int> heads, int groups, int members) 
     return starts;
 }
 } // namespace
+
+Range<int> roundsIn(RoundsMode mode, Range<int> rounds) {
+    switch (mode) {
+    case RoundsMode::Low: return Range<int>{rounds.lo()};
+    case RoundsMode::High: return Range<int>{rounds.hi()};
+    case RoundsMode::Open: break;
+    }
+    return rounds;
+}
 
 FloorPlan planFloor(const Gym& gym, const Block& block, Week week) {
     return Planner(gym, block, week).plan();

@@ -5,6 +5,7 @@
 #pragma once
 #include "blockwright/floor/floor.hpp"
 
+#include <array>
 #include <cstdint>
 #include <string>
 
@@ -57,9 +58,20 @@ struct PlanSection {
     Start start;
 };
 
+struct PlanLoad {
+    std::optional<Mass> mass; // none: units whose load the gym has not told
+    int units = 0;
+};
 struct PlanKit {
     KitId id;
     int units = 0;
+    IndexSpan loads; // lightest first
+};
+
+// The loads that a member takes for a need, the one liked best first; none: whatever is there.
+struct PlanWish {
+    std::array<int, 3> loads{}; // indices into FloorPlan::loads
+    int count = 0;
 };
 
 struct FloorPlan {
@@ -71,10 +83,16 @@ struct FloorPlan {
     std::vector<PlanNeed> needs;
     std::vector<PlanKit> kit; // what the slots can take, in the gym's order
     int steps = 0;            // length of a member's row
+    // Where loads are looked at (load_plan.hpp); else empty.
+    std::vector<PlanLoad> loads;
+    std::vector<PlanWish> wishes; // by member, then by need
 };
 
 // Shortages must have been looked for before.
 [[nodiscard]] FloorPlan planFloor(const Gym& gym, const Block& block, Week week);
+
+// What a week asks for of a group's rounds.
+[[nodiscard]] Range<int> roundsIn(RoundsMode mode, Range<int> rounds);
 
 // The group (from 0 within the section) at which each member starts.
 [[nodiscard]] std::vector<int> startsOf(const Start& start, int groups, int members);

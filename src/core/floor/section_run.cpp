@@ -6,7 +6,7 @@
 namespace bw {
 
 namespace {
-// Needs of all alternatives of a group's slots: no member can hold or lack more kit items at once.
+// Needs of all alternatives of a group's slots: no member can lack more kit items at once.
 int needsOf(const FloorPlan& plan, const PlanGroup& g) {
     int n = 0;
     for (int s = g.slots.begin; s < g.slots.end; ++s)
@@ -18,14 +18,13 @@ int needsOf(const FloorPlan& plan, const PlanGroup& g) {
 
 SectionRun::SectionRun(const FloorPlan& plan, int members)
     : plan_(plan), members_(members), events_(members), people_(static_cast<std::size_t>(members)),
-      free_(plan.kit.size()) {
+      stock_(plan, members) {
     for (const PlanGroup& g : plan.groups) {
         widest_ = std::max(widest_, g.slots.size());
         most_ = std::max(most_, needsOf(plan, g));
     }
     const auto n = static_cast<std::size_t>(members);
     chosen_.resize(n * static_cast<std::size_t>(widest_));
-    held_.resize(n * static_cast<std::size_t>(most_));
     blame_.resize(n * static_cast<std::size_t>(most_));
     sets_.reserve(n);
     entries_.reserve(n);
@@ -54,7 +53,7 @@ void SectionRun::begin(int section, const std::vector<int>& starts) {
     now_ = 0;
     events_.clear();
     left_ = section_->groups.size() > 0 ? members_ : 0;
-    for (std::size_t k = 0; k < free_.size(); ++k) free_[k] = plan_.kit[k].units;
+    stock_.allBack(watch_);
     for (int m = 0; m < left_; ++m) {
         people_[m] = Person{};
         people_[m].group = section_->groups.begin + starts[m];
@@ -75,10 +74,7 @@ void SectionRun::turn(int m) {
 
 void SectionRun::giveBack(int m) {
     const IndexSpan needs = plan_.alternatives[people_[m].alternative].set;
-    for (int n = needs.begin; n < needs.end; ++n) {
-        free_[plan_.needs[n].kit] += plan_.needs[n].count;
-        if (watch_) watch_->gaveBack(plan_.needs[n].kit, plan_.needs[n].count, now_);
-    }
+    stock_.giveBack(m, needs, now_);
     events_.set(m, now_, EventPhase::Turn);
     if (!sets_.empty()) walkSets(needs);
 }
@@ -100,7 +96,7 @@ int SectionRun::slotWithoutKit(int m) {
         const PlanSlot& slot = plan_.slots[s];
         if (!slot.chosenOnEntry) continue;
         int a = slot.alternatives.begin;
-        while (a < slot.alternatives.end && !isFree(plan_.alternatives[a].group)) ++a;
+        while (a < slot.alternatives.end && !isFree(m, plan_.alternatives[a].group)) ++a;
         if (a == slot.alternatives.end) return s;
         chosen(m, s) = a;
     }
@@ -110,11 +106,12 @@ int SectionRun::slotWithoutKit(int m) {
 void SectionRun::enter(int m) {
     Person& p = people_[m];
     const IndexSpan slots = plan_.groups[p.group].slots;
-    for (int s = slots.begin; s < slots.end; ++s) {
-        if (!plan_.slots[s].chosenOnEntry) continue;
-        const IndexSpan needs = plan_.alternatives[chosen(m, s)].group;
-        for (int n = needs.begin; n < needs.end; ++n) keep(m, plan_.needs[n]);
-    }
+    for (int s = slots.begin; s < slots.end; ++s)
+        if (plan_.slots[s].chosenOnEntry)
+            stock_.keep(m, plan_.alternatives[chosen(m, s)].group, now_);
+    for (int s = slots.begin; stock_.byLoad() && s < slots.end; ++s)
+        if (plan_.slots[s].chosenOnEntry)
+            stock_.keepAny(m, plan_.alternatives[chosen(m, s)].group, now_);
     p.entered = p.roundStart = now_;
     p.round = 0;
     p.slot = slots.begin;
@@ -122,28 +119,12 @@ void SectionRun::enter(int m) {
     p.next = Next::Set;
 }
 
-void SectionRun::keep(int m, const PlanNeed& need) {
-    Held* const mine = held_.data() + m * most_;
-    int i = 0;
-    while (i < people_[m].held && mine[i].kit != need.kit) ++i;
-    if (i == people_[m].held) mine[people_[m].held++] = {need.kit, 0};
-    const int more = need.count - mine[i].count;
-    if (more <= 0) return;
-    mine[i].count += more;
-    free_[need.kit] -= more;
-    if (watch_) watch_->took(need.kit, more, now_);
-}
-
 void SectionRun::leave(int m) {
-    Person& p = people_[m];
-    const Held* const mine = held_.data() + m * most_;
-    for (int i = 0; i < p.held; ++i) {
-        free_[mine[i].kit] += mine[i].count;
-        record_->busy[mine[i].kit] += mine[i].count * (now_ - p.entered);
-        if (watch_) watch_->gaveBack(mine[i].kit, mine[i].count, now_);
-    }
-    if (p.held > 0 && !entries_.empty()) walkEntries(mine, p.held);
-    p.held = 0;
+    const auto kept = stock_.kept(m);
+    for (const Stock::Held& h : kept) record_->busy[h.kit] += h.count * (now_ - people_[m].entered);
+    stock_.giveBackKept(m, now_);
+    if (!kept.empty() && !entries_.empty()) walkEntries(kept);
+    stock_.forgetKept(m);
 }
 
 void SectionRun::askSet(int m) {
@@ -162,10 +143,10 @@ int SectionRun::choose(int m) {
     if (slot.alternatives.size() == 0) return kNothing;
     if (slot.chosenOnEntry) {
         const int a = chosen(m, p.slot);
-        return isFree(plan_.alternatives[a].set) ? a : kMustWait;
+        return isFree(m, plan_.alternatives[a].set) ? a : kMustWait;
     }
     for (int a = slot.alternatives.begin; a < slot.alternatives.end; ++a)
-        if (isFree(plan_.alternatives[a].set)) return a;
+        if (isFree(m, plan_.alternatives[a].set)) return a;
     return kMustWait;
 }
 
@@ -175,10 +156,9 @@ void SectionRun::startSet(int m, int alternative) {
     const IndexSpan needs = alternative < 0 ? IndexSpan{} : plan_.alternatives[alternative].set;
     for (int n = needs.begin; n < needs.end; ++n) {
         const auto [kit, count] = plan_.needs[n];
-        free_[kit] -= count;
         record_->busy[kit] += count * takes;
-        if (watch_) watch_->took(kit, count, now_);
     }
+    stock_.take(m, needs, now_);
     if (watch_)
         watch_->did(FloorDoing::Set, m, now_, now_ + takes, plan_.slots[p.slot].place, p.round);
     p.alternative = alternative;
@@ -228,9 +208,9 @@ void SectionRun::goOn(int m, Ticks rest) {
     events_.set(m, now_ + rest, EventPhase::Turn);
 }
 
-bool SectionRun::isFree(IndexSpan needs) const {
+bool SectionRun::isFree(int m, IndexSpan needs) const {
     for (int n = needs.begin; n < needs.end; ++n)
-        if (plan_.needs[n].count > free_[plan_.needs[n].kit]) return false;
+        if (!stock_.has(m, n)) return false;
     return true;
 }
 
@@ -240,8 +220,7 @@ void SectionRun::join(Line& line, int m, int slot, IndexSpan lacking) {
     p.slot = slot;
     p.blamed = 0;
     for (int n = lacking.begin; n < lacking.end; ++n)
-        if (plan_.needs[n].count > free_[plan_.needs[n].kit])
-            blame_[m * most_ + p.blamed++] = plan_.needs[n].kit;
+        if (!stock_.has(m, n)) blame_[m * most_ + p.blamed++] = plan_.needs[n].kit;
     line.push_back(m);
     for (std::size_t i = line.size() - 1; i > 0; --i) {
         if (people_[line[i - 1]].since < now_ || line[i - 1] < m) break;
@@ -256,9 +235,10 @@ void SectionRun::served(int m, int slot) {
     const Ticks waited = now_ - p.since;
     record_->wait[m] += waited;
     for (int i = 0; i < p.blamed; ++i)
-        record_->kitWait[m * static_cast<int>(free_.size()) + blame_[m * most_ + i]] += waited;
+        record_->kitWait[m * static_cast<int>(plan_.kit.size()) + blame_[m * most_ + i]] += waited;
     if (!watch_) return;
     watch_->leftLine(m, now_);
+    for (int i = 0; i < p.blamed; ++i) watch_->lacked(m, blame_[m * most_ + i]);
     watch_->did(FloorDoing::Wait, m, p.since, now_, plan_.slots[slot].place, p.round);
 }
 
@@ -268,7 +248,7 @@ void SectionRun::served(int m, int slot) {
 void SectionRun::walkSets(IndexSpan back) {
     const auto left = [&] {
         for (int n = back.begin; n < back.end; ++n)
-            if (free_[plan_.needs[n].kit] > 0) return true;
+            if (stock_.free(plan_.needs[n].kit) > 0) return true;
         return false;
     };
     std::size_t kept = 0, i = 0;
@@ -286,9 +266,10 @@ void SectionRun::walkSets(IndexSpan back) {
 }
 
 // Who enters asks for the first set in their own turn at this same millisecond.
-void SectionRun::walkEntries(const Held* back, int count) {
+void SectionRun::walkEntries(std::span<const Stock::Held> back) {
     const auto left = [&] {
-        return std::any_of(back, back + count, [&](const Held& h) { return free_[h.kit] > 0; });
+        return std::ranges::any_of(back,
+                                   [&](const Stock::Held& h) { return stock_.free(h.kit) > 0; });
     };
     std::size_t kept = 0, i = 0;
     for (; i < entries_.size() && left(); ++i) {

@@ -5,8 +5,8 @@
 #pragma once
 #include "core/floor/class_record.hpp"
 #include "core/floor/event_tree.hpp"
-#include "core/floor/floor_watch.hpp"
 #include "core/floor/steps.hpp"
+#include "core/floor/stock.hpp"
 
 namespace bw {
 
@@ -29,12 +29,9 @@ private:
         int slot = 0;
         int round = 0;       // rounds done in the group
         int alternative = 0; // of the set that goes on
-        int held = 0, blamed = 0;
+        int blamed = 0;
         const Ticks* step = nullptr; // how long the next set, or the rest, will take
         Ticks entered = 0, roundStart = 0, since = 0;
-    };
-    struct Held {
-        int kit = 0, count = 0;
     };
     using Line = std::vector<int>; // members, by arrival, then by number
 
@@ -45,7 +42,6 @@ private:
     void askEntry(int m);
     [[nodiscard]] int slotWithoutKit(int m); // and notes what is chosen; kNothing: all found some
     void enter(int m);
-    void keep(int m, const PlanNeed& need);
     void leave(int m);
     void askSet(int m);
     [[nodiscard]] int choose(int m); // an alternative, kNothing or kMustWait
@@ -54,11 +50,11 @@ private:
     void goOn(int m, Ticks rest);
     [[nodiscard]] bool another(const Person& p, Ticks rest) const;
 
-    [[nodiscard]] bool isFree(IndexSpan needs) const;
+    [[nodiscard]] bool isFree(int m, IndexSpan needs) const;
     void join(Line& line, int m, int slot, IndexSpan lacking);
     void served(int m, int slot);
     void walkSets(IndexSpan back);
-    void walkEntries(const Held* back, int count);
+    void walkEntries(std::span<const Stock::Held> back);
     static void closeUp(Line& line, std::size_t kept, std::size_t next);
     [[nodiscard]] int& chosen(int m, int slot); // of a slot chosen on entry: the alternative
 
@@ -70,9 +66,8 @@ private:
     int most_ = 1;   // needs of all alternatives of a group
     EventTree events_;
     std::vector<Person> people_;
-    std::vector<int> free_;
+    Stock stock_;
     std::vector<int> chosen_; // by member, then slot within the group
-    std::vector<Held> held_;  // by member
     std::vector<int> blame_;  // by member: the kit that was short
     Line sets_, entries_;
 

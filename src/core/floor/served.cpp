@@ -41,6 +41,13 @@ bool served(const Gym& gym, const std::vector<KitNeed>& alternative) {
     });
 }
 
+bool mayTake(const Gym& gym, const Exercise& exercise, const KitId& kit) {
+    return std::ranges::any_of(exercise.needs, [&](const std::vector<KitNeed>& one) {
+        return served(gym, one) &&
+               std::ranges::any_of(one, [&](const KitNeed& need) { return need.kit == kit; });
+    });
+}
+
 bool keepsKit(const Gym& gym, const std::vector<KitNeed>& alternative) {
     return std::ranges::any_of(alternative, [&](const KitNeed& need) {
         const KitItem* item = gym.findKit(need.kit);

@@ -13,6 +13,8 @@ namespace bw {
 // What one alternative asks of each kit item; named twice, it is asked for twice.
 [[nodiscard]] std::map<KitId, int> countsOf(const std::vector<KitNeed>& alternative);
 [[nodiscard]] bool served(const Gym& gym, const std::vector<KitNeed>& alternative);
+// Does some alternative that can be served take this kit?
+[[nodiscard]] bool mayTake(const Gym& gym, const Exercise& exercise, const KitId& kit);
 // Is some of it kept through the group?
 [[nodiscard]] bool keepsKit(const Gym& gym, const std::vector<KitNeed>& alternative);
 

@@ -1,33 +1,29 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "blockwright/rules/check.hpp"
 
+#include "blockwright/floor/study.hpp"
+#include "blockwright/ledger/ledger_rules.hpp"
+#include "blockwright/rules/accepting.hpp"
+#include "blockwright/rules/house_limits.hpp"
 #include "blockwright/rules/rule.hpp"
+#include "core/model/weeks.hpp"
 #include "core/rules/gym_limit.hpp"
 
 #include <algorithm>
 #include <array>
-#include <iterator>
 
 namespace bw {
 
 namespace {
 constexpr std::array<std::string_view, 3> kWeightNames{"weight_stop", "weight_look", "weight_note"};
 
-std::vector<Week> weeksOf(const Block& block, std::optional<Week> week) {
-    if (week) return {*week};
-    std::vector<Week> out;
-    const auto steps = std::clamp(static_cast<int>(block.stair.size()), 1, Week::kMost);
-    for (int n = 1; n <= steps; ++n) out.push_back(Week::of(n).value());
-    return out;
-}
-
 bool sameMatter(const Finding& a, const Finding& b) {
     return a.place == b.place && a.about == b.about && a.rule == b.rule;
 }
 
-// Both are of one rule. The list of weeks grows; the worse level brings its own figures along.
-void mergeInto(std::vector<Finding>& merged, std::size_t from, Finding f) {
-    const auto it = std::find_if(merged.begin() + static_cast<std::ptrdiff_t>(from), merged.end(),
+// All are of one rule. The list of weeks grows; the worse level brings its own figures along.
+void mergeInto(std::vector<Finding>& merged, Finding f) {
+    const auto it = std::find_if(merged.begin(), merged.end(),
                                  [&](const Finding& known) { return sameMatter(known, f); });
     if (it == merged.end()) {
         merged.push_back(std::move(f));
@@ -39,25 +35,26 @@ void mergeInto(std::vector<Finding>& merged, std::size_t from, Finding f) {
     it->weeks = std::move(weeks);
 }
 
-void judgeWeekly(const Rule& rule, const std::vector<Facts>& weeks, std::vector<Finding>& out) {
-    const std::size_t from = out.size();
-    std::vector<Finding> fresh;
+std::vector<Finding> judgeWeekly(const Rule& rule, const std::vector<Facts>& weeks) {
+    std::vector<Finding> found, fresh;
     for (const Facts& facts : weeks) {
         Verdict verdict(rule, facts, fresh);
         rule.judge(facts, verdict);
-        for (Finding& f : fresh) mergeInto(out, from, std::move(f));
+        for (Finding& f : fresh) mergeInto(found, std::move(f));
         fresh.clear();
     }
+    return found;
 }
 
-void judgeOnce(const Rule& rule, const std::vector<Facts>& weeks, std::vector<Finding>& out) {
-    const std::size_t from = out.size();
-    Verdict verdict(rule, weeks.front(), out);
+std::vector<Finding> judgeOnce(const Rule& rule, const std::vector<Facts>& weeks) {
+    std::vector<Finding> found;
+    Verdict verdict(rule, weeks.front(), found);
     rule.judge(weeks.front(), verdict);
-    for (std::size_t i = from; i < out.size(); ++i) {
-        out[i].weeks.clear();
-        for (const Facts& facts : weeks) out[i].weeks.push_back(facts.week.number());
+    for (Finding& f : found) {
+        f.weeks.clear();
+        for (const Facts& facts : weeks) f.weeks.push_back(facts.week.number());
     }
+    return found;
 }
 
 double weightOf(const GymSettings& gym, const Rule& rule, Level level) {
@@ -67,14 +64,44 @@ double weightOf(const GymSettings& gym, const Rule& rule, Level level) {
     return set ? set->lo : own[i];
 }
 
-bool byLevelThenPlace(const Finding& a, const Finding& b) {
-    return a.level != b.level ? a.level < b.level : a.place < b.place;
+// Which findings the coach has accepted. A single week's is accepted when the month's is.
+class Accepted {
+public:
+    Accepted(const Gym& gym, const Block& block, bool oneWeek, const FloorStudy* floor)
+        : block_(block) {
+        if (oneWeek && !block.accepted.empty()) month_ = check(gym, block, {}, floor);
+    }
+    // Null: not accepted. Lives as long as the block and this.
+    [[nodiscard]] const std::string* reasonOf(const Finding& f) const {
+        if (!month_) {
+            const Acceptance* a = acceptanceFor(block_, f);
+            return a && factsHold(*a, f) ? &a->reason : nullptr;
+        }
+        const auto it =
+            std::find_if(month_->accepted.begin(), month_->accepted.end(),
+                         [&](const AcceptedFinding& a) { return sameMatter(a.finding, f); });
+        return it == month_->accepted.end() ? nullptr : &it->reason;
+    }
+
+private:
+    const Block& block_;
+    std::optional<CheckResult> month_;
+};
+
+void sortOut(const Gym& gym, const Rule& rule, const Accepted& accepted, std::vector<Finding> found,
+             CheckResult& out) {
+    for (Finding& f : found) {
+        if (const std::string* reason = accepted.reasonOf(f)) {
+            out.accepted.push_back({std::move(f), *reason});
+            continue;
+        }
+        out.penalty += weightOf(gym.settings, rule, f.level);
+        out.findings.push_back(std::move(f));
+    }
 }
 
-bool knows(const Rule& rule, std::string_view name) {
-    return std::find(kWeightNames.begin(), kWeightNames.end(), name) != kWeightNames.end() ||
-           std::any_of(rule.limits.begin(), rule.limits.end(),
-                       [&](const LimitSpec& s) { return s.name == name; });
+bool byLevelThenPlace(const Finding& a, const Finding& b) {
+    return a.level != b.level ? a.level < b.level : a.place < b.place;
 }
 } // namespace
 
@@ -83,35 +110,28 @@ int CheckResult::count(Level level) const {
                                           [&](const Finding& f) { return f.level == level; }));
 }
 
-CheckResult check(const Gym& gym, const Block& block, std::optional<Week> week) {
+CheckResult check(const Gym& gym, const Block& block, std::optional<Week> week,
+                  const FloorStudy* floor) {
     const History history(gym, block.month);
     std::vector<Facts> weeks;
-    for (const Week w : weeksOf(block, week)) weeks.push_back(Facts::of(gym, block, history, w));
+    for (const Week w : week ? std::vector{*week} : weeksOf(block))
+        weeks.push_back(Facts::of(gym, block, history, w, floor ? floor->of(w) : nullptr));
+    const Accepted accepted(gym, block, week.has_value(), floor);
     CheckResult out;
-    for (const Rule& rule : ruleBook()) {
-        const std::size_t from = out.findings.size();
-        if (rule.weekly)
-            judgeWeekly(rule, weeks, out.findings);
-        else
-            judgeOnce(rule, weeks, out.findings);
-        for (std::size_t i = from; i < out.findings.size(); ++i)
-            out.penalty += weightOf(gym.settings, rule, out.findings[i].level);
-    }
+    for (const Rule& rule : ruleBook())
+        sortOut(gym, rule, accepted,
+                rule.weekly ? judgeWeekly(rule, weeks) : judgeOnce(rule, weeks), out);
     std::stable_sort(out.findings.begin(), out.findings.end(), byLevelThenPlace);
+    std::stable_sort(out.accepted.begin(), out.accepted.end(), [](const auto& a, const auto& b) {
+        return byLevelThenPlace(a.finding, b.finding);
+    });
     return out;
 }
 
 std::vector<std::string> unknownLimits(const GymSettings& gym) {
-    const auto known = [](std::string_view key) {
-        const auto dot = key.find('.');
-        if (dot == std::string_view::npos) return false;
-        return std::any_of(ruleBook().begin(), ruleBook().end(), [&](const Rule& r) {
-            return r.id == key.substr(0, dot) && knows(r, key.substr(dot + 1));
-        });
-    };
     std::vector<std::string> out;
     for (const auto& limit : gym.limits)
-        if (!known(limit.first)) out.push_back(limit.first);
+        if (!houseLimit(limit.first) && !isLedgerLimit(limit.first)) out.push_back(limit.first);
     return out;
 }
 

@@ -40,13 +40,22 @@ History::History(const Gym& gym, Month before) {
     }
 }
 
-Facts Facts::of(const Gym& gym, const Block& block, const History& history, Week week) {
+Facts Facts::of(const Gym& gym, const Block& block, const History& history, Week week,
+                const FloorWeek* floor) {
     return {gym,
             block,
             history,
             week,
             timeSession(gym.settings, gym.shelf, block, week),
-            slotsOf(gym, block)};
+            slotsOf(gym, block),
+            floor,
+            nullptr,
+            nullptr};
+}
+
+const Balances& Facts::balance() const {
+    if (!balanced) balanced = std::make_shared<const Balances>(balancesOf(gym, block));
+    return *balanced;
 }
 
 } // namespace bw

@@ -9,5 +9,8 @@ namespace bw {
 // What the gym has set under "rule.name"; null when it has not.
 [[nodiscard]] const LimitValue* gymLimit(const GymSettings& gym, std::string_view rule,
                                          std::string_view name);
+// That, else the rule book's own. The rule and the limit must be in the book.
+[[nodiscard]] LimitValue limitIn(const GymSettings& gym, std::string_view rule,
+                                 std::string_view name);
 
 } // namespace bw

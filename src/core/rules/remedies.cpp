@@ -48,6 +48,42 @@ Remedy useExercise(const Facts& facts, const SlotFact& slot, const Exercise& exe
             }};
 }
 
+std::function<void(Block&)> setRounds(Place group, Range<int> rounds) {
+    return [group, rounds](Block& b) {
+        if (Group* g = groupAt(b, group)) g->rounds = rounds;
+    };
+}
+
+namespace {
+template <class T> void moveWithin(std::vector<T>& list, int from, int to) {
+    const auto at = [&](int i) { return list.begin() + i; };
+    if (from < to)
+        std::rotate(at(from), at(from + 1), at(to + 1));
+    else
+        std::rotate(at(to), at(from), at(from + 1));
+}
+} // namespace
+
+std::function<void(Block&)> moveGroup(Place group, int to) {
+    return [group, to](Block& b) {
+        Section* s = sectionAt(b, group);
+        const auto known = s ? static_cast<int>(s->groups.size()) : 0;
+        if (group.group >= known || to >= known) return;
+        moveWithin(s->groups, group.group, to);
+        auto* counts = std::get_if<StartCounts>(&s->start);
+        if (counts && static_cast<int>(counts->heads.size()) == known)
+            moveWithin(counts->heads, group.group, to);
+    };
+}
+
+std::optional<Range<int>> fewerRounds(Range<int> r, RoundsMode mode) {
+    const auto [lo, hi] = std::pair{r.lo(), r.hi()};
+    if (mode == RoundsMode::Low)
+        return lo > 1 ? std::optional(Range<int>::between(lo - 1, hi)) : std::nullopt;
+    if (hi < 2) return std::nullopt;
+    return Range<int>::between(std::min(lo, hi - 1), hi - 1);
+}
+
 Range<Millis> restWithin(Range<Millis> rest, const LimitValue& seconds) {
     const Millis lo = toMillis(seconds.lo);
     const Millis hi = std::max(lo, toMillis(seconds.hi));

@@ -18,6 +18,12 @@ namespace bw {
 [[nodiscard]] Remedy useExercise(const Facts& facts, const SlotFact& slot,
                                  const Exercise& exercise);
 
+[[nodiscard]] std::function<void(Block&)> setRounds(Place group, Range<int> rounds);
+// To the place of another group of its section; heads told by count go with their groups.
+[[nodiscard]] std::function<void(Block&)> moveGroup(Place group, int to);
+
+// One round less where a week of this mode feels it; none when there is no round to spare.
+[[nodiscard]] std::optional<Range<int>> fewerRounds(Range<int> rounds, RoundsMode mode);
 // The rest as it stands, moved no further than needed to lie in [lo, hi] seconds.
 [[nodiscard]] Range<Millis> restWithin(Range<Millis> rest, const LimitValue& seconds);
 // The same dose, each end `steps` further up or down (1 rep, 5 s, 5 m, 1 kcal a step) and never

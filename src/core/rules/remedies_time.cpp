@@ -4,7 +4,6 @@
 #include "core/rules/wording.hpp"
 
 #include <algorithm>
-#include <functional>
 
 namespace bw {
 
@@ -21,14 +20,7 @@ Millis change(const Facts& facts, const Action& action) {
 
 RoundsMode modeOf(const Facts& facts) { return facts.block.step(facts.week).rounds; }
 
-// One round less, or more, where this week would feel it.
-std::optional<Range<int>> fewer(Range<int> r, RoundsMode mode) {
-    const auto [lo, hi] = std::pair{r.lo(), r.hi()};
-    if (mode == RoundsMode::Low)
-        return lo > 1 ? std::optional(Range<int>::between(lo - 1, hi)) : std::nullopt;
-    if (hi < 2) return std::nullopt;
-    return Range<int>::between(std::min(lo, hi - 1), hi - 1);
-}
+// One round more where this week would feel it.
 std::optional<Range<int>> more(Range<int> r, RoundsMode mode) {
     constexpr int kMost = 20;
     const auto [lo, hi] = std::pair{r.lo(), r.hi()};
@@ -53,21 +45,15 @@ ExactTime plannedOf(const Facts& facts, Place group) {
     return section.groups[static_cast<std::size_t>(group.group)].total.planned;
 }
 
-Action setRounds(Place group, Range<int> rounds) {
-    return [group, rounds](Block& b) {
-        if (Group* g = groupAt(b, group)) g->rounds = rounds;
-    };
-}
-
 std::optional<Remedy> cutRound(const Facts& facts, int section) {
     std::optional<Place> longest;
     for (const Place g : groupsIn(facts, section))
-        if (fewer(groupAt(facts.block, g)->rounds, modeOf(facts)) &&
+        if (fewerRounds(groupAt(facts.block, g)->rounds, modeOf(facts)) &&
             (!longest || plannedOf(facts, g) > plannedOf(facts, *longest)))
             longest = g;
     if (!longest) return std::nullopt;
     const Range<int> now = groupAt(facts.block, *longest)->rounds;
-    const Range<int> then = *fewer(now, modeOf(facts));
+    const Range<int> then = *fewerRounds(now, modeOf(facts));
     Action action = setRounds(*longest, then);
     Message label{"Cut group %1 from %2 to %3 rounds: saves %4",
                   {groupLetter(facts.block, *longest), roundsText(now), roundsText(then),

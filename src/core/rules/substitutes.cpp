@@ -1,31 +1,28 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/rules/substitutes.hpp"
 
-#include "blockwright/model/fitting.hpp"
+#include "core/rules/offers.hpp"
 
 #include <algorithm>
-#include <tuple>
 
 namespace bw {
 
 namespace {
-bool inDraft(const Facts& facts, const ExerciseId& id) {
-    return std::any_of(facts.slots.begin(), facts.slots.end(),
-                       [&](const SlotFact& s) { return s.slot->exercise == id; });
+// In heavy-then-long a pair has a heavy and a long end, in heavy-then-fast a fast one.
+std::vector<std::string_view> strengthRoles(const Facts& facts, const SlotFact& slot) {
+    const auto format = facts.block.format;
+    const bool pair = slot.group->slots.size() == 2;
+    const bool last = pair && slot.place.slot == 1;
+    if (format == Format::HeavyThenLong && pair)
+        return {last ? std::string_view("strength-long") : "strength-heavy"};
+    if (format == Format::HeavyThenFast && last) return {"power"};
+    return {"strength-heavy", "strength-long"};
 }
 
-// In heavy-then-long a pair has a heavy and a long end.
-bool strengthRole(const Facts& facts, const SlotFact& slot, const Exercise& e) {
-    const bool pair = facts.block.format == Format::HeavyThenLong && slot.group->slots.size() == 2;
-    const bool heavy = e.hasRole("strength-heavy") && !(pair && slot.place.slot == 1);
-    const bool lasting = e.hasRole("strength-long") && !(pair && slot.place.slot == 0);
-    return heavy || lasting;
-}
-
-bool roleFits(const Facts& facts, const SlotFact& slot, const Exercise& e) {
-    if (slot.exercise == nullptr && slot.slot->role) return e.hasRole(slot.slot->role->text());
-    if (slot.section->kind == SectionKind::Strength) return strengthRole(facts, slot, e);
-    return e.hasRole(wordOf(slot.section->kind));
+std::vector<std::string_view> rolesFor(const Facts& facts, const SlotFact& slot) {
+    if (slot.exercise == nullptr && slot.slot->role) return {slot.slot->role->text()};
+    if (slot.section->kind == SectionKind::Strength) return strengthRoles(facts, slot);
+    return {wordOf(slot.section->kind)};
 }
 
 bool patternFits(const Slot& slot, const Exercise& e) {
@@ -34,33 +31,51 @@ bool patternFits(const Slot& slot, const Exercise& e) {
                slot.patterns.end();
 }
 
-// 0 an easier version, 1 a swap, 2 anything else.
-int kinship(const SlotFact& slot, const ExerciseId& id) {
-    if (!slot.exercise) return 2;
-    const auto in = [&](const std::vector<ExerciseId>& list) {
-        return std::find(list.begin(), list.end(), id) != list.end();
-    };
-    return in(slot.exercise->easier) ? 0 : in(slot.exercise->swaps) ? 1 : 2;
-}
+class Choice {
+public:
+    Choice(const Facts& facts, const SlotFact& slot, std::size_t most, const Fits& fits)
+        : facts_(facts), slot_(slot), most_(most), fits_(fits) {
+        if (!facts.offers) facts.offers = std::make_shared<Offers>(facts);
+    }
+    std::vector<const Exercise*> made() {
+        if (slot_.exercise) {
+            takeKin(slot_.exercise->easier);
+            takeKin(slot_.exercise->swaps);
+        }
+        const auto kin = static_cast<std::ptrdiff_t>(found_.size());
+        for (const Exercise* e : facts_.offers->ofRoles(rolesFor(facts_, slot_))) {
+            if (found_.size() >= most_) break;
+            if (std::find(found_.begin(), found_.begin() + kin, e) == found_.begin() + kin)
+                take(*e);
+        }
+        return std::move(found_);
+    }
+
+private:
+    void takeKin(const std::vector<ExerciseId>& ids) {
+        std::vector<const Exercise*> kin;
+        for (const ExerciseId& id : ids)
+            if (const Exercise* e = facts_.gym.shelf.find(id); e && facts_.offers->free(*e))
+                kin.push_back(e);
+        facts_.offers->rank(kin);
+        for (const Exercise* e : kin)
+            if (std::find(found_.begin(), found_.end(), e) == found_.end()) take(*e);
+    }
+    void take(const Exercise& e) {
+        if (found_.size() < most_ && fits_(e) && patternFits(*slot_.slot, e)) found_.push_back(&e);
+    }
+
+    const Facts& facts_;
+    const SlotFact& slot_;
+    std::size_t most_;
+    const Fits& fits_;
+    std::vector<const Exercise*> found_;
+};
 } // namespace
 
 std::vector<const Exercise*> substitutes(const Facts& facts, const SlotFact& slot, std::size_t most,
                                          const Fits& fits) {
-    std::vector<const Exercise*> found;
-    for (const Shelf::Entry& entry : facts.gym.shelf.entries()) {
-        const Exercise& e = *entry;
-        if (e.retired || !fits(e) || !patternFits(*slot.slot, e) || inDraft(facts, e.id)) continue;
-        if (kinship(slot, e.id) == 2 && !roleFits(facts, slot, e)) continue;
-        if (ownsKitFor(facts.gym, e)) found.push_back(&e);
-    }
-    std::stable_sort(found.begin(), found.end(), [&](const Exercise* a, const Exercise* b) {
-        const auto rank = [&](const Exercise& e) {
-            return std::tuple{kinship(slot, e.id), !facts.history.knows(e.id), e.skill};
-        };
-        return rank(*a) < rank(*b);
-    });
-    if (found.size() > most) found.resize(most);
-    return found;
+    return Choice(facts, slot, most, fits).made();
 }
 
 } // namespace bw

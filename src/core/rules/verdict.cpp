@@ -17,18 +17,32 @@ const LimitValue* gymLimit(const GymSettings& gym, std::string_view rule, std::s
     return it == gym.limits.end() ? nullptr : &it->second;
 }
 
-const LimitSpec& Verdict::spec(std::string_view name) const {
-    const auto it = std::find_if(rule_.limits.begin(), rule_.limits.end(),
+namespace {
+const LimitSpec& specOf(const Rule& rule, std::string_view name) {
+    const auto it = std::find_if(rule.limits.begin(), rule.limits.end(),
                                  [&](const LimitSpec& s) { return s.name == name; });
-    if (it == rule_.limits.end())
-        throw std::logic_error(std::string(rule_.id) + " has no limit " + std::string(name));
+    if (it == rule.limits.end())
+        throw std::logic_error(std::string(rule.id) + " has no limit " + std::string(name));
     return *it;
 }
+LimitValue limitOf(const GymSettings& gym, const Rule& rule, std::string_view name) {
+    const LimitSpec& known = specOf(rule, name);
+    const LimitValue* set = gymLimit(gym, rule.id, name);
+    return set ? *set : known.standard;
+}
+} // namespace
+
+LimitValue limitIn(const GymSettings& gym, std::string_view rule, std::string_view name) {
+    const auto it = std::find_if(ruleBook().begin(), ruleBook().end(),
+                                 [&](const Rule& r) { return r.id == rule; });
+    if (it == ruleBook().end()) throw std::logic_error("There is no rule " + std::string(rule));
+    return limitOf(gym, *it, name);
+}
+
+const LimitSpec& Verdict::spec(std::string_view name) const { return specOf(rule_, name); }
 
 LimitValue Verdict::limit(std::string_view name) const {
-    const LimitSpec& known = spec(name);
-    const LimitValue* set = gymLimit(facts_.gym.settings, rule_.id, name);
-    return set ? *set : known.standard;
+    return limitOf(facts_.gym.settings, rule_, name);
 }
 
 Message Verdict::basis(std::string_view name) const {
@@ -45,6 +59,7 @@ Finding& Verdict::add(Level level, Place place, double measured, std::string_vie
     f.weeks = {facts_.week.number()};
     f.measured = measured;
     f.limit = limit(limitName);
+    f.limitName = limitName;
     f.unit = spec(limitName).unit;
     f.basis = basis(limitName);
     f.text = std::move(text);

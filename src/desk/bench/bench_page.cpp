@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/bench/bench_page.hpp"
 
+#include "desk/bench/beam_panel.hpp"
 #include "desk/bench/draft.hpp"
 #include "desk/bench/findings_panel.hpp"
 #include "desk/bench/minute_rail.hpp"
@@ -9,12 +10,13 @@
 #include "desk/bench/sheet_model.hpp"
 #include "desk/bench/sheet_view.hpp"
 #include "desk/bench/slot_strip.hpp"
+#include "desk/floor/floor_strip.hpp"
 #include "desk/frame/actions.hpp"
-#include "desk/frame/theme.hpp"
+#include "desk/frame/paper.hpp"
+#include "desk/frame/trouble.hpp"
 #include "desk/frame/words.hpp"
 #include "edit/gym_verbs.hpp"
 
-#include <QAccessible>
 #include <QLabel>
 #include <QSplitter>
 #include <QVBoxLayout>
@@ -24,10 +26,7 @@ namespace bw {
 namespace {
 QWidget* onPaper(QWidget* parent, std::initializer_list<QWidget*> column) {
     auto* paper = new QFrame(parent);
-    paper->setObjectName(QStringLiteral("paper"));
-    paper->setFrameShape(QFrame::StyledPanel);
-    paper->setAutoFillBackground(true);
-    paper->setBackgroundRole(QPalette::Base);
+    lookLikePaper(*paper);
     auto* layout = new QVBoxLayout(paper);
     layout->setContentsMargins(1, 1, 1, 1);
     layout->setSpacing(0);
@@ -36,7 +35,7 @@ QWidget* onPaper(QWidget* parent, std::initializer_list<QWidget*> column) {
 }
 } // namespace
 
-BenchPage::BenchPage(Draft& draft, Actions& actions, QWidget* parent)
+BenchPage::BenchPage(Draft& draft, FloorRunner& floor, Actions& actions, QWidget* parent)
     : QWidget(parent), draft_(draft), model_(new SheetModel(draft, this)),
       sheet_(new SheetView(draft, *model_, this)), findings_(new FindingsPanel(draft, this)),
       notice_(new QLabel(this)) {
@@ -44,9 +43,10 @@ BenchPage::BenchPage(Draft& draft, Actions& actions, QWidget* parent)
     notice_->setContentsMargins(12, 6, 12, 6);
     notice_->setTextFormat(Qt::PlainText);
     notice_->hide();
-    assemble();
+    assemble(floor);
     connect(model_, &SheetModel::refused, this, &BenchPage::tell);
     connect(findings_, &FindingsPanel::failed, this, &BenchPage::tell);
+    connect(findings_, &FindingsPanel::limitWanted, this, &BenchPage::limitWanted);
     connect(findings_, &FindingsPanel::picked, this, [this] { sheet_->setFocus(); });
     connect(&sheet_->delegate(), &SheetDelegate::trouble, this, &BenchPage::tell);
     connect(&sheet_->delegate(), &SheetDelegate::clear, this, &BenchPage::quiet);
@@ -59,15 +59,20 @@ BenchPage::BenchPage(Draft& draft, Actions& actions, QWidget* parent)
 
 BenchPage::~BenchPage() { sheet_->finishTyping(); }
 
-void BenchPage::assemble() {
+void BenchPage::assemble(FloorRunner& floor) {
     auto* strip = new SlotStrip(draft_, this);
     connect(strip, &SlotStrip::refused, this, &BenchPage::tell);
     auto* rail = new MinuteRail(draft_, this);
     connect(rail, &MinuteRail::picked, this, [this] { sheet_->setFocus(); });
+    auto* onFloor = new FloorStrip(draft_, floor, *rail);
+    connect(onFloor, &FloorStrip::floorWanted, this, &BenchPage::floorWanted);
+    connect(&floor, &FloorRunner::stateChanged, findings_,
+            [this, &floor] { findings_->setFloorBehind(floor.behind()); });
+    findings_->setFloorBehind(floor.behind());
     auto* across = new QSplitter(Qt::Horizontal, this);
     across->setChildrenCollapsible(false);
     across->addWidget(onPaper(across, {sheet_, notice_, strip}));
-    across->addWidget(onPaper(across, {findings_}));
+    across->addWidget(makeSide(across));
     across->setStretchFactor(0, 5);
     across->setStretchFactor(1, 2);
     across->setSizes({720, 300});
@@ -78,15 +83,20 @@ void BenchPage::assemble() {
     layout->addWidget(onPaper(this, {rail}));
 }
 
-void BenchPage::tell(const Message& what) {
-    notice_->setText(levelShape(Level::Look) + QLatin1Char(' ') + say(what));
-    QPalette p = notice_->palette();
-    p.setColor(QPalette::WindowText, inks().level[1]);
-    notice_->setPalette(p);
-    notice_->show();
-    QAccessibleEvent alert(notice_, QAccessible::Alert);
-    QAccessible::updateAccessibility(&alert);
+// The findings and, below, the beam.
+QWidget* BenchPage::makeSide(QWidget* parent) {
+    auto* side = new QWidget(parent);
+    beam_ = new BeamPanel(draft_, side);
+    connect(beam_, &BeamPanel::picked, this, [this] { sheet_->setFocus(); });
+    auto* column = new QVBoxLayout(side);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(6);
+    column->addWidget(onPaper(side, {findings_}), 1);
+    column->addWidget(beam_);
+    return side;
 }
+
+void BenchPage::tell(const Message& what) { tellTrouble(*notice_, say(what)); }
 
 void BenchPage::quiet() { notice_->hide(); }
 
@@ -127,6 +137,8 @@ void BenchPage::addActions(Actions& actions) {
     });
     verb("remove", tr("Remove the line"), {Qt::CTRL | Qt::Key_Delete, Qt::CTRL | Qt::Key_Backspace},
          removeAt);
+    actions.add(group, QStringLiteral("accept-finding"), tr("Accept the finding…"),
+                {Qt::CTRL | Qt::SHIFT | Qt::Key_A}, this, [this] { findings_->askWhy(); });
     verb("main", tr("Main lift"), {Qt::CTRL | Qt::Key_M}, [this](OpenGym& gym, Spot spot) {
         const Slot* slot = slotAt(*draft_.block(), spot.place);
         return slot ? setMain(gym, spot, !slot->main) : Did(false);

@@ -12,26 +12,34 @@ class QModelIndex;
 namespace bw {
 
 class Actions;
+class BeamPanel;
 class Draft;
 class FindingsPanel;
+class FloorRunner;
 class SheetModel;
 class SheetView;
 
 class BenchPage : public QWidget {
     Q_OBJECT
 public:
-    BenchPage(Draft& draft, Actions& actions, QWidget* parent);
+    BenchPage(Draft& draft, FloorRunner& floor, Actions& actions, QWidget* parent);
     ~BenchPage() override; // what is being typed is entered
 
     [[nodiscard]] FindingsPanel& findings() { return *findings_; }
     [[nodiscard]] SheetView& sheet() { return *sheet_; }
+    [[nodiscard]] BeamPanel& beam() { return *beam_; }
 
 public Q_SLOTS:
     void tell(const bw::Message& what); // under the sheet, until something else happens
     void quiet();
 
+Q_SIGNALS:
+    void floorWanted();
+    void limitWanted(const QString& key); // of the house limits
+
 private:
-    void assemble();
+    void assemble(FloorRunner& floor);
+    QWidget* makeSide(QWidget* parent);
     void addActions(Actions& actions);
     void addMoves(Actions& actions);
     void addNew(const QModelIndex& index, const QString& name);
@@ -41,6 +49,7 @@ private:
     SheetModel* model_;
     SheetView* sheet_;
     FindingsPanel* findings_;
+    BeamPanel* beam_ = nullptr;
     QLabel* notice_;
 };
 

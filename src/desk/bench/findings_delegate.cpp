@@ -21,12 +21,16 @@ const FindingRow& rowOf(const QModelIndex& index) {
     return static_cast<const FindingsModel*>(index.model())->at(index.row());
 }
 
-// With the place in it where that has no room of its own.
-QString basisText(const FindingRow& row, bool placed) {
+// With the place in it where that has no room of its own; with the reason first.
+QString basisText(const FindingRow& row, bool placed, bool open) {
     QStringList parts{row.weeks};
     if (!placed) parts.prepend(row.where);
+    if (!open && !row.before.isEmpty()) parts.prepend(FindingsDelegate::tr("accepted before"));
     if (!row.basis.isEmpty()) parts << row.basis;
-    return parts.join(QStringLiteral(" · "));
+    const QString text = parts.join(QStringLiteral(" · "));
+    const QString reason = QChar(0x201C) + row.reason + QChar(0x201D);
+    if (!row.accepted()) return text;
+    return open ? reason + QLatin1Char('\n') + text : reason;
 }
 
 QFont strong(QFont font) {
@@ -34,9 +38,15 @@ QFont strong(QFont font) {
     return font;
 }
 
-QString buttonText(const FindingPlaces::Line& line) {
-    const QString label = say(line.remedy->label);
-    return line.action < 0 ? label : FindingsDelegate::tr("Try: %1").arg(label);
+QString keyOf(int action) {
+    if (action < 0 || action >= 9) return {};
+    return action == 0 ? QStringLiteral("T") : QString::number(action + 1);
+}
+
+QRect besideLast(const FindingPlaces& at, const QRect& column, int wide, int high) {
+    if (at.verdicts.empty()) return {column.left(), at.bottom, wide, high};
+    const QRect& last = at.verdicts.back().rect;
+    return {last.right() + 7, last.top(), wide, high};
 }
 
 // One painting of a finding.
@@ -57,7 +67,12 @@ public:
         basis(open);
         if (!at_.tryHint.isNull()) button(at_.tryHint, FindingsDelegate::tr("Try"), hover >= 0, {});
         if (!open) return;
+        p_.setFont(small_);
+        p_.setPen(k_.ink);
+        p_.drawText(at_.before, Qt::TextWordWrap, row_.before);
         for (const auto& line : at_.remedies) remedy(line, hover);
+        for (const auto& line : at_.verdicts)
+            button(line.rect, line.text, hover == line.action, line.key);
     }
 
 private:
@@ -73,7 +88,7 @@ private:
     void basis(bool open) {
         p_.setFont(small_);
         p_.setPen(k_.quiet);
-        const QString text = basisText(row_, at_.where.isValid());
+        const QString text = basisText(row_, at_.where.isValid(), open);
         if (open) return p_.drawText(at_.basis, Qt::TextWordWrap, text);
         p_.drawText(at_.basis, Qt::AlignLeft | Qt::AlignVCenter,
                     QFontMetrics(small_).elidedText(text, Qt::ElideRight, at_.basis.width()));
@@ -83,13 +98,10 @@ private:
         if (line.action < 0) {
             p_.setFont(small_);
             p_.setPen(k_.ink);
-            p_.drawText(line.rect, Qt::TextWordWrap, buttonText(line));
+            p_.drawText(line.rect, Qt::TextWordWrap, line.text);
             return;
         }
-        const QString key =
-            line.action == 0 ? QStringLiteral("T") : QString::number(line.action + 1);
-        button(line.rect, buttonText(line), hover == line.action,
-               line.action < 9 ? key : QString());
+        button(line.rect, line.text, hover == line.action, line.key);
     }
 
     void button(const QRect& rect, const QString& text, bool hover, const QString& key) {
@@ -134,14 +146,36 @@ void FindingsDelegate::placeRemedies(FindingPlaces& at, const FindingRow& row, c
                                      const QFont& small) const {
     int action = 0;
     for (const Remedy& remedy : row.finding.remedies) {
-        FindingPlaces::Line line{{}, &remedy, remedy.action ? action++ : -1};
-        const bool button = line.action >= 0;
+        const bool button = static_cast<bool>(remedy.action);
+        const QString label = say(remedy.label);
+        FindingPlaces::Line line{{}, button ? tr("Try: %1").arg(label) : label, {}, -1};
+        if (button) line.action = action++;
+        line.key = keyOf(line.action);
         const int room = column.width() - (button ? 2 * kButtonPad + kKeyWide : 0);
-        const int high = wrapped(small, room, buttonText(line)) + (button ? 8 : 2);
+        const int high = wrapped(small, room, line.text) + (button ? 8 : 2);
         line.rect = QRect(column.left(), at.bottom, column.width(), high);
         at.remedies.push_back(line);
         at.bottom += high + 4;
     }
+}
+
+void FindingsDelegate::placeOpen(FindingPlaces& at, const FindingRow& row, const QRect& column,
+                                 const QFont& small) const {
+    if (!row.before.isEmpty()) {
+        const int high = wrapped(small, column.width(), row.before);
+        at.before = QRect(column.left(), at.bottom, column.width(), high);
+        at.bottom += high + 6;
+    }
+    placeRemedies(at, row, column, small);
+    const QFontMetrics metrics(small);
+    const int high = metrics.height() + 8;
+    const auto add = [&](const QString& text, const QString& key, int action) {
+        const int wide = metrics.horizontalAdvance(text) + 2 * kButtonPad + kKeyWide;
+        at.verdicts.push_back({besideLast(at, column, wide, high), text, key, action});
+    };
+    add(row.accepted() ? tr("Take back") : tr("Accept…"), QStringLiteral("A"), kAccept);
+    if (!row.finding.limitName.empty()) add(tr("Limit…"), QStringLiteral("L"), kLimit);
+    at.bottom += high + 4;
 }
 
 FindingPlaces FindingsDelegate::places(const QStyleOptionViewItem& option, const QModelIndex& index,
@@ -167,10 +201,11 @@ FindingPlaces FindingsDelegate::places(const QStyleOptionViewItem& option, const
     const int whereWide = QFontMetrics(strong(smallType)).horizontalAdvance(row.where);
     const bool placed = left + whereWide + 8 <= at.figures.left();
     if (placed) at.where = QRect(left, metaTop, whereWide + 4, line);
-    const int basisHigh = open ? wrapped(smallType, width, basisText(row, placed)) : small.height();
+    const int basisHigh =
+        open ? wrapped(smallType, width, basisText(row, placed, true)) : small.height();
     at.basis = QRect(left, metaTop + line + 1, width, basisHigh);
     at.bottom = at.basis.bottom() + (open ? 6 : 2);
-    if (open) placeRemedies(at, row, QRect(left, 0, width, 0), smallType);
+    if (open) placeOpen(at, row, QRect(left, 0, width, 0), smallType);
     return at;
 }
 
@@ -178,8 +213,9 @@ int FindingsDelegate::actionAt(const QStyleOptionViewItem& option, const QModelI
                                bool open, QPoint point) const {
     const FindingPlaces at = places(option, index, open);
     if (at.tryHint.contains(point)) return kHint;
-    for (const auto& line : at.remedies)
-        if (line.action >= 0 && line.rect.contains(point)) return line.action;
+    for (const auto* lines : {&at.remedies, &at.verdicts})
+        for (const auto& line : *lines)
+            if (line.action >= 0 && line.rect.contains(point)) return line.action;
     return -1;
 }
 

@@ -17,14 +17,16 @@ namespace bw {
 struct FindingPlaces {
     struct Line {
         QRect rect;
-        const Remedy* remedy = nullptr;
+        QString text, key;
         int action = -1; // its number among those the program can do; -1: advice
     };
     QRect shape, text, figures, gauge;
     QRect where;                // null where it has no room; then the basis begins with it
     QRect basis;                // with the weeks before it: one line when closed, whole when open
     QRect tryHint;              // closed and with something to do: opens the list of it
+    QRect before;               // open, when it was accepted once
     std::vector<Line> remedies; // open
+    std::vector<Line> verdicts; // open: accept it or take that back, its limit
     int bottom = 0;
 };
 
@@ -33,11 +35,12 @@ class FindingsDelegate : public QStyledItemDelegate {
 public:
     using QStyledItemDelegate::QStyledItemDelegate;
 
-    static constexpr int kHint = 1000; // actionAt: the hint of a closed finding
+    // actionAt: the hint of a closed finding, and what a coach decides of an open one.
+    static constexpr int kHint = 1000, kAccept = 1001, kLimit = 1002;
 
     [[nodiscard]] FindingPlaces places(const QStyleOptionViewItem& option, const QModelIndex& index,
                                        bool open) const;
-    // The action whose button is under the point, kHint, or -1.
+    // The action whose button is under the point, one of those above, or -1.
     [[nodiscard]] int actionAt(const QStyleOptionViewItem& option, const QModelIndex& index,
                                bool open, QPoint point) const;
     // Row and action under the pointer; false when that is so already.
@@ -52,6 +55,8 @@ private:
     // Heights of wrapped texts, of one font and few widths: laying out the list asks for them again
     // and again.
     [[nodiscard]] int wrapped(const QFont& font, int width, const QString& text) const;
+    void placeOpen(FindingPlaces& at, const FindingRow& row, const QRect& column,
+                   const QFont& small) const;
     void placeRemedies(FindingPlaces& at, const FindingRow& row, const QRect& column,
                        const QFont& small) const;
 

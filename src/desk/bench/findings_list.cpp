@@ -29,8 +29,8 @@ FindingsList::FindingsList(FindingsModel& model, QWidget* parent)
     connect(this, &QListView::clicked, this, // on the current one too
             [this](const QModelIndex& index) { Q_EMIT chosen(index.row()); });
     setAccessibleName(tr("Findings"));
-    setAccessibleDescription(tr("Enter goes to the rows, T tries the first thing, the menu key "
-                                "offers everything to try."));
+    setAccessibleDescription(tr("Enter goes to the rows, T tries the first thing, A accepts it, L "
+                                "shows its limit, the menu key offers everything."));
 }
 
 const FindingRow* FindingsList::current() const {
@@ -51,6 +51,12 @@ void FindingsList::renew(const std::function<void()>& change) {
     viewport()->update();
 }
 
+void FindingsList::putCurrent(int row) {
+    updating_ = true;
+    setCurrentIndex(row < 0 ? QModelIndex() : model_.index(row));
+    updating_ = false;
+}
+
 void FindingsList::currentChanged(const QModelIndex& now, const QModelIndex& before) {
     QListView::currentChanged(now, before);
     delegate_->setOpen(now);
@@ -69,10 +75,33 @@ void FindingsList::keyPressEvent(QKeyEvent* event) {
     const bool bare = !(event->modifiers() & ~Qt::KeypadModifier);
     if (row >= 0 && bare && (key == Qt::Key_Return || key == Qt::Key_Enter))
         return Q_EMIT goWanted(row);
-    if (row >= 0 && bare && key == Qt::Key_T) return Q_EMIT tryWanted(row, 0);
-    if (row >= 0 && bare && key >= Qt::Key_1 && key <= Qt::Key_9)
-        return Q_EMIT tryWanted(row, key - Qt::Key_1);
+    if (row >= 0 && bare && letter(row, key)) return;
     QListView::keyPressEvent(event);
+}
+
+bool FindingsList::letter(int row, int key) {
+    const QModelIndex index = model_.index(row);
+    if (key == Qt::Key_T)
+        act(index, 0);
+    else if (key >= Qt::Key_1 && key <= Qt::Key_9)
+        act(index, key - Qt::Key_1);
+    else if (key == Qt::Key_A)
+        act(index, FindingsDelegate::kAccept);
+    else if (key == Qt::Key_L)
+        act(index, FindingsDelegate::kLimit);
+    else
+        return false;
+    return true;
+}
+
+void FindingsList::act(const QModelIndex& index, int action) {
+    switch (action) {
+    case FindingsDelegate::kAccept: return Q_EMIT acceptWanted(index.row());
+    case FindingsDelegate::kLimit:
+        if (!model_.at(index.row()).finding.limitName.empty()) Q_EMIT limitWanted(index.row());
+        return;
+    default: Q_EMIT tryWanted(index.row(), action);
+    }
 }
 
 FindingsList::Hit FindingsList::hitAt(QPoint point) const {
@@ -103,7 +132,7 @@ void FindingsList::mouseReleaseEvent(QMouseEvent* event) {
     if (now.action == FindingsDelegate::kHint)
         offer(now.index, event->globalPosition().toPoint());
     else
-        Q_EMIT tryWanted(now.index.row(), now.action);
+        act(now.index, now.action);
 }
 
 void FindingsList::mouseDoubleClickEvent(QMouseEvent* event) {
@@ -137,12 +166,15 @@ void FindingsList::offer(const QModelIndex& index, QPoint globalPoint) {
     menu->setObjectName(QStringLiteral("tries"));
     const QPersistentModelIndex kept = index;
     const FindingRow& row = model_.at(index.row());
-    for (int n = 0; n < row.actions(); ++n)
-        connect(menu->addAction(tr("Try: %1").arg(say(row.action(n)->label))), &QAction::triggered,
-                this, [this, kept, n] {
-                    if (kept.isValid()) Q_EMIT tryWanted(kept.row(), n);
-                });
+    const auto add = [&](const QString& text, int action) {
+        connect(menu->addAction(text), &QAction::triggered, this, [this, kept, action] {
+            if (kept.isValid()) act(kept, action);
+        });
+    };
+    for (int n = 0; n < row.actions(); ++n) add(tr("Try: %1").arg(say(row.action(n)->label)), n);
     if (!menu->isEmpty()) menu->addSeparator();
+    add(row.accepted() ? tr("Take back") : tr("Accept…"), FindingsDelegate::kAccept);
+    if (!row.finding.limitName.empty()) add(tr("Limit…"), FindingsDelegate::kLimit);
     connect(menu->addAction(tr("Go to the rows")), &QAction::triggered, this, [this, kept] {
         if (kept.isValid()) Q_EMIT goWanted(kept.row());
     });

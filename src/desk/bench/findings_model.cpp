@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/bench/findings_model.hpp"
 
+#include "blockwright/rules/accepting.hpp"
 #include "desk/bench/findings_words.hpp"
 #include "desk/frame/theme.hpp"
 #include "desk/frame/words.hpp"
@@ -23,7 +24,8 @@ QString remediesSpoken(const FindingRow& row) {
 QString spoken(const FindingRow& row) {
     QStringList parts{levelWord(row.finding.level) + QStringLiteral(": ") + row.text,
                       row.where + QStringLiteral(", ") + row.weeks};
-    for (const QString& part : {row.figures, row.basis, remediesSpoken(row)})
+    if (row.accepted()) parts << FindingsModel::tr("Accepted: %1").arg(row.reason);
+    for (const QString& part : {row.figures, row.basis, row.before, remediesSpoken(row)})
         if (!part.isEmpty()) parts << part;
     QString text;
     for (const QString& part : parts)
@@ -34,13 +36,24 @@ QString spoken(const FindingRow& row) {
 } // namespace
 
 FindingRow FindingRow::of(const Finding& f, const Block& block) {
+    const Acceptance* before = acceptanceFor(block, f);
     return {f,
             say(f.text),
             findingWhere(block, f.place),
             findingWeeks(f.weeks, static_cast<int>(block.stair.size())),
             findingFigures(f),
             say(f.basis),
-            Gauge::of(f)};
+            Gauge::of(f),
+            {},
+            before ? acceptedBefore(*before, f) : QString()};
+}
+
+FindingRow FindingRow::of(const AcceptedFinding& accepted, const Block& block) {
+    FindingRow row = of(accepted.finding, block);
+    row.before.clear();
+    row.reason = plain(accepted.reason);
+    row.finding.remedies.clear(); // it may stay
+    return row;
 }
 
 bool FindingRow::same(const FindingRow& o) const {
@@ -54,6 +67,7 @@ bool FindingRow::looksLike(const FindingRow& o) const {
     };
     return finding.level == o.finding.level && text == o.text && where == o.where &&
            weeks == o.weeks && figures == o.figures && basis == o.basis && gauge == o.gauge &&
+           reason == o.reason && before == o.before &&
            std::equal(finding.remedies.begin(), finding.remedies.end(), o.finding.remedies.begin(),
                       o.finding.remedies.end(), labels);
 }
@@ -69,10 +83,23 @@ int FindingRow::actions() const {
                                           [](const Remedy& r) { return bool(r.action); }));
 }
 
+namespace {
+template <class Found> std::vector<FindingRow> rowsOf(const Found& found, const Block& block) {
+    std::vector<FindingRow> rows;
+    rows.reserve(found.size());
+    for (const auto& one : found) rows.push_back(FindingRow::of(one, block));
+    return rows;
+}
+} // namespace
+
 void FindingsModel::show(const std::vector<Finding>& findings, const Block& block) {
-    std::vector<FindingRow> next;
-    next.reserve(findings.size());
-    for (const Finding& finding : findings) next.push_back(FindingRow::of(finding, block));
+    take(rowsOf(findings, block));
+}
+void FindingsModel::showAccepted(const std::vector<AcceptedFinding>& accepted, const Block& block) {
+    take(rowsOf(accepted, block));
+}
+
+void FindingsModel::take(std::vector<FindingRow> next) {
     removeGone(next);
     for (std::size_t row = 0; row < next.size(); ++row) bring(row, std::move(next[row]));
     while (rows_.size() > next.size()) removeAt(rows_.size() - 1);

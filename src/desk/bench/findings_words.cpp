@@ -2,6 +2,7 @@
 #include "desk/bench/findings_words.hpp"
 
 #include "blockwright/model/shorthand.hpp"
+#include "desk/frame/theme.hpp"
 #include "desk/frame/words.hpp"
 
 #include <QCoreApplication>
@@ -63,6 +64,18 @@ QString findingFigures(const Finding& f) {
     if (!limit.band) return tr("%1, limit %2").arg(measured, figureText(limit.hi, f.unit) + unit);
     return tr("%1, band %2–%3")
         .arg(measured, figureText(limit.lo, f.unit), figureText(limit.hi, f.unit) + unit);
+}
+
+QString acceptedBefore(const Acceptance& before, const Finding& now) {
+    Finding then = now;
+    then.level = before.level;
+    then.measured = before.measured.value_or(HUGE_VAL);
+    then.limit = before.limit;
+    const QString figures = findingFigures(then);
+    const QString reason = plain(before.reason);
+    if (!figures.isEmpty() && figures != findingFigures(now))
+        return tr("Accepted when it was %1: “%2”").arg(figures, reason);
+    return tr("Accepted as “%1” before: “%2”").arg(levelWord(before.level), reason);
 }
 
 } // namespace bw

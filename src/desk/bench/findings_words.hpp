@@ -13,6 +13,8 @@ namespace bw {
 [[nodiscard]] QString findingWeeks(const std::vector<int>& weeks, int all);
 // "2:50, limit 2:00"; "1.46, band 0.6–1.4"; empty when there is nothing to compare.
 [[nodiscard]] QString findingFigures(const Finding& finding);
+// "Accepted when it was 2:14, limit 2:00: “Two benches only.”"
+[[nodiscard]] QString acceptedBefore(const Acceptance& before, const Finding& now);
 [[nodiscard]] QString figureText(double value, const std::string& unit);
 
 } // namespace bw

@@ -48,12 +48,20 @@ RailGeometry MinuteRail::geometryNow() const { return railGeometry(rect(), plan_
 void MinuteRail::refresh() {
     const Block* block = draft_.block();
     plan_ = block ? RailPlan::of(draft_.gym().gym().settings, *block, draft_.time()) : RailPlan{};
+    plan_.hold(latest_);
     if (!plan_.sectionAt(cursor_) || (cursor_.isGroup() && !plan_.groupAt(cursor_)))
         cursor_ = plan_.first();
     const QString summary = railSummary(plan_);
     if (summary != accessibleDescription()) setAccessibleDescription(summary); // tells the readers
     moveCursor(cursor_);
     update();
+}
+
+void MinuteRail::showFloor(ExactTime latest, const QString& words) {
+    if (latest == latest_ && words == floorWords_) return;
+    latest_ = latest;
+    floorWords_ = words;
+    refresh();
 }
 
 void MinuteRail::follow(Place place) {
@@ -123,7 +131,8 @@ void MinuteRail::paintEvent(QPaintEvent*) {
     painter.setRenderHint(QPainter::Antialiasing);
     painter.fillRect(rect(), k.paper);
     painter.setFont(font());
-    paintRail(painter, plan_, geometryNow(), {railPlace(draft_.place()), cursor_, hasFocus()}, k);
+    paintRail(painter, plan_, geometryNow(),
+              {railPlace(draft_.place()), cursor_, hasFocus(), floorWords_}, k);
 }
 
 Place MinuteRail::keyTarget(int key) const {

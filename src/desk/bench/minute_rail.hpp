@@ -19,6 +19,11 @@ public:
     [[nodiscard]] QSize minimumSizeHint() const override;
     [[nodiscard]] const RailPlan& plan() const { return plan_; }
     [[nodiscard]] Place cursor() const { return cursor_; }
+    // Above the bar, room for what is laid over it to the same scale.
+    [[nodiscard]] QRectF stripRect() const { return geometryNow().strip; }
+    [[nodiscard]] double xOf(ExactTime time) const { return geometryNow().x(time); }
+    // How late the simulated class may end, for the scale to hold; and that in words, for the head.
+    void showFloor(ExactTime latest, const QString& words);
     // The piece under a point of this widget; the session where there is none.
     [[nodiscard]] Place placeAt(QPointF point) const;
 
@@ -46,6 +51,8 @@ private:
 
     Draft& draft_;
     RailPlan plan_;
+    ExactTime latest_{}; // of the simulated class
+    QString floorWords_;
     Place cursor_;
 };
 

@@ -29,6 +29,8 @@ QColor shade(QColor color, double alpha) {
 
 QString tr(const char* source) { return QCoreApplication::translate("MinuteRail", source); }
 
+double stripHeight(double small) { return std::max(small, 19.0); } // two rows of marks
+
 // One painting of the rail; the names say what is inked.
 class Rail {
 public:
@@ -70,6 +72,8 @@ private:
 
     QString fitting(double room) const {
         QStringList parts = railHeadline(plan_);
+        if (!marks_.floor.isEmpty())
+            parts.insert(std::min<qsizetype>(2, parts.size()), marks_.floor);
         const QString dot = QStringLiteral("  ·  ");
         while (parts.size() > 1 && p_.fontMetrics().horizontalAdvance(parts.join(dot)) > room)
             parts.removeLast();
@@ -221,8 +225,10 @@ private:
         p_.setFont(small_);
         p_.setPen(k_.wall);
         const double wide = QFontMetricsF(small_).horizontalAdvance(text) + 2;
+        const bool free = plan_.total.planned <= plan_.wall; // nothing is drawn right of the wall
         const bool right = x + 6 + wide <= g_.headline.right();
-        p_.drawText(QRectF(right ? x + 6 : x - 6 - wide, g_.strip.top(), wide, g_.strip.height()),
+        const QRectF& lane = free && right ? g_.bar : g_.strip;
+        p_.drawText(QRectF(right ? x + 6 : x - 6 - wide, lane.top(), wide, lane.height()),
                     Qt::AlignVCenter | (right ? Qt::AlignLeft : Qt::AlignRight), text);
     }
 
@@ -271,8 +277,8 @@ QRectF RailGeometry::groupRect(const RailGroup& group) const {
 int railHeight(const QFont& font) {
     const double line = QFontMetricsF(font).height(),
                  small = QFontMetricsF(smallFont(font)).height();
-    return static_cast<int>(
-        std::ceil(2 * kPad + (line + 4) + small + 17 + (line + 8 + small + 4) + 14 + (small + 9)));
+    return static_cast<int>(std::ceil(2 * kPad + (line + 4) + stripHeight(small) + 17 +
+                                      (line + 8 + small + 4) + 14 + (small + 9)));
 }
 
 RailGeometry railGeometry(QRectF area, const RailPlan& plan, const QFont& font) {
@@ -288,7 +294,7 @@ RailGeometry railGeometry(QRectF area, const RailPlan& plan, const QFont& font) 
         return rect;
     };
     g.headline = lane(line + 4);
-    g.strip = lane(small);
+    g.strip = lane(stripHeight(small));
     g.whiskers = lane(17);
     g.bar = lane(line + 8 + small + 4 + spare);
     g.groups = g.bar;

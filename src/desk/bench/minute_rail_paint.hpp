@@ -2,7 +2,7 @@
 // The picture of the minute rail: from minutes to pixels, and ink.
 //
 //   headline
-//   strip      the wall's label; room for where the simulated class ends each section
+//   strip      room for where the simulated class ends each section
 //   whiskers   from short to long, counted from where the section starts
 //   bar        a name and a clock for each section, below them its groups to scale
 //   budgets    a bracket from the section's start; two rows, so that neighbours may overlap
@@ -13,6 +13,7 @@
 
 #include <QFont>
 #include <QRectF>
+#include <QString>
 
 class QPainter;
 
@@ -37,6 +38,7 @@ struct RailMarks {
     Place now;    // marked: where the coach is
     Place cursor; // framed while the rail has the focus
     bool focus = false;
+    QString floor; // for the headline: what the simulated class says
 };
 
 void paintRail(QPainter& painter, const RailPlan& plan, const RailGeometry& geometry,

@@ -49,12 +49,14 @@ RailPiece sectionPiece(const Block& block, int index, const SectionTime& time, E
     return piece;
 }
 
+ExactTime scaleFor(ExactTime most) { return ((most + kMargin) / kStep + 1) * kStep; }
+
 ExactTime spanOf(const RailPlan& plan) {
     ExactTime most = plan.wall;
     for (const RailPiece& piece : plan.pieces)
         most = std::max({most, piece.end, piece.latest(),
                          piece.budget ? piece.start + piece.budget->hi() : ExactTime{}});
-    return ((most + kMargin) / kStep + 1) * kStep;
+    return scaleFor(most);
 }
 
 std::vector<Place> placesLike(const RailPlan& plan, Place like) {
@@ -83,6 +85,11 @@ RailPlan RailPlan::of(const GymSettings& gym, const Block& block, const SessionT
     plan.pieces.push_back(edge(RailPiece::Kind::Closing, plan.pieces.back().end, gym.closing));
     plan.span = spanOf(plan);
     return plan;
+}
+
+void RailPlan::hold(ExactTime latest) {
+    if (pieces.empty()) return;
+    span = std::max(span, std::min(scaleFor(latest), span + span / 2));
 }
 
 const RailPiece* RailPlan::sectionAt(Place place) const {

@@ -43,6 +43,8 @@ struct RailPlan {
     int openSlots = 0;
 
     static RailPlan of(const GymSettings& gym, const Block& block, const SessionTime& time);
+    // Widens the scale for something later; at most by half, so that the plan stays readable.
+    void hold(ExactTime latest);
 
     [[nodiscard]] const RailPiece* sectionAt(Place place) const; // null: none
     [[nodiscard]] const RailGroup* groupAt(Place place) const;

@@ -8,6 +8,10 @@ namespace bw {
 
 SheetModel::SheetModel(Draft& draft, QObject* parent) : QAbstractTableModel(parent), draft_(draft) {
     connect(&draft_, &Draft::changed, this, &SheetModel::refresh);
+    connect(&draft_, &Draft::marksChanged, this, [this] {
+        if (!rows_.empty())
+            Q_EMIT dataChanged(index(0, 0), index(rowCount() - 1, kSheetColumns - 1));
+    });
     if (draft_.block()) rows_ = sheetRows(*draft_.block());
     showLevels();
 }
@@ -100,6 +104,11 @@ QVariant SheetModel::data(const QModelIndex& i, int role) const {
         const Slot* slot = slotAt(c->block, c->row.place);
         if (!slot) return false;
         return role == MainRole ? slot->main : role == LockedRole ? slot->locked : slot->open();
+    }
+    if (role == MarkRole) {
+        const auto it = draft_.marks().find(c->row.place);
+        const bool marked = it != draft_.marks().end() && c->row.kind == SheetRow::Kind::Slot;
+        return marked ? QVariant(it->second) : QVariant();
     }
     if (role == LevelsRole) {
         const auto it = levels_.find(c->row.place);

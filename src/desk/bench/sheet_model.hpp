@@ -21,6 +21,7 @@ public:
         LockedRole,
         OpenRole,    // bool
         LevelsRole,  // QString of shapes, worst first
+        MarkRole,    // QString: what the line brings to what is looked at; null: it is not marked
         ChosenIdRole // set with setData: the id of a chosen exercise
     };
 

@@ -101,9 +101,19 @@ void paintLevels(QPainter& p, const QStyleOptionViewItem& o, const QModelIndex& 
     }
 }
 
+// What a marked line brings, where it leaves room for its shapes.
+void paintMark(QPainter& p, const QStyleOptionViewItem& o, const QString& mark) {
+    p.setFont(scaled(o.font, 0.92, QFont::DemiBold));
+    p.setPen(inks().accent);
+    p.drawText(o.rect.adjusted(2, 0, 0, 0), Qt::AlignLeft | Qt::AlignVCenter, mark);
+}
+
 void paintGround(QPainter& p, const QStyleOptionViewItem& o, const QModelIndex& i) {
+    const bool marked = !i.data(SheetModel::MarkRole).isNull();
     const bool now = o.state & QStyle::State_Selected;
-    p.fillRect(o.rect, now ? inks().wash : inks().paper);
+    p.fillRect(o.rect, now || marked ? inks().wash : inks().paper);
+    if (marked && i.column() == 0)
+        p.fillRect(QRect(o.rect.topLeft(), QSize(4, o.rect.height())), inks().accent);
     if (kindAt(i) == Kind::Section && i.column() > 0) {
         p.setPen(QPen(inks().line, 1));
         p.drawLine(o.rect.left(), o.rect.bottom(), o.rect.right(), o.rect.bottom());
@@ -127,6 +137,7 @@ void paintSheetCell(QPainter& p, const QStyleOptionViewItem& o, const QModelInde
     const auto column = static_cast<SheetColumn>(i.column());
     if (column == SheetColumn::Findings) {
         paintLevels(p, o, i);
+        paintMark(p, o, i.data(SheetModel::MarkRole).toString());
     } else {
         if (column == SheetColumn::Mark && kindAt(i) == Kind::Slot) paintBracket(p, o.rect, i);
         const Pen pen = penFor(o, i);

@@ -20,17 +20,21 @@ QString partText(const Draft& draft, Level level) {
 FindingCounts::FindingCounts(Draft& draft, QWidget* parent)
     : QAbstractButton(parent), draft_(draft) {
     setFocusPolicy(Qt::TabFocus);
-    setToolTip(tr("Go to the next finding"));
     connect(&draft_, &Draft::changed, this, &FindingCounts::follow);
     follow();
 }
 
 void FindingCounts::follow() {
     const CheckResult& verdict = draft_.verdict();
-    setAccessibleName(tr("Findings: %1 stop, %2 look, %3 note. Go to the next one")
+    const auto accepted = static_cast<int>(verdict.accepted.size());
+    setAccessibleName(tr("Findings: %1 stop, %2 look, %3 note; %4 accepted. Go to the next one")
                           .arg(verdict.count(Level::Stop))
                           .arg(verdict.count(Level::Look))
-                          .arg(verdict.count(Level::Note)));
+                          .arg(verdict.count(Level::Note))
+                          .arg(accepted));
+    setToolTip(accepted == 0
+                   ? tr("Go to the next finding")
+                   : tr("Go to the next finding (%n accepted, not counted)", nullptr, accepted));
     updateGeometry();
     update();
 }

@@ -40,6 +40,10 @@ QComboBox QAbstractItemView {
     color: @ink; background: @paper; border: 1px solid @line;
     selection-background-color: @accent; selection-color: @onAccent;
 }
+QHeaderView { background: @paper; }
+QHeaderView::section {
+    color: @quiet; background: @paper; border: none; border-bottom: 1px solid @line; padding: 2px;
+}
 QFrame#notice { background: @wash; border: 1px solid @accent; border-radius: 3px; }
 QFrame#card { background: @paper; border: 1px solid @line; border-radius: 3px; }
 QLabel { color: @ink; background: transparent; }

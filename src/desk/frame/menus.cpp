@@ -46,7 +46,9 @@ void addGymMenu(QMenuBar& bar, const Actions& actions, bool gym,
     QMenu* menu = bar.addMenu(tr("&Gym"));
     add(*menu, actions, {"new-gym", "open-gym"});
     addRecent(*menu, openRecent);
-    if (gym) add(*menu, actions, {"-", "bring-in", "write-bundle", "-", "print", "save-pdf"});
+    if (gym)
+        add(*menu, actions,
+            {"-", "house-limits", "-", "bring-in", "write-bundle", "-", "print", "save-pdf"});
     add(*menu, actions, {"-", "quit"});
 }
 } // namespace
@@ -60,15 +62,15 @@ void buildMenus(QMenuBar& bar, const Actions& actions, bool gym,
         add(*edit, actions, {"undo", "redo", "-"});
         addGroup(*edit, actions, QCoreApplication::translate("bw::BenchPage", "Bench"));
         add(*bar.addMenu(tr("&Month")), actions,
-            {"start-next", "start-empty", "copy-last", "-", "previous-month", "next-month", "-",
-             "remove-month"});
+            {"start-next", "start-empty", "copy-last", "copy-shown", "-", "previous-month",
+             "next-month", "-", "remove-month"});
     }
     QMenu* view = bar.addMenu(tr("&View"));
     if (gym) {
         addGroup(*view, actions, QCoreApplication::translate("bw::Workspace", "Places"));
         add(*view, actions,
             {"-", "week-1", "week-2", "week-3", "week-4", "week-5", "week-6", "-", "next-finding",
-             "previous-finding", "-"});
+             "previous-finding", "go-findings", "go-beam", "-"});
     }
     add(*view, actions, {"theme-system", "theme-light", "theme-dark"});
     add(*bar.addMenu(tr("&Help")), actions, {"keys", "cautions", "-", "about"});

@@ -28,6 +28,9 @@ void MonthActions::addVerbs(Actions& actions) {
                          [this] { startEmpty(); });
     copy_ = actions.add(group, QStringLiteral("copy-last"), tr("Start it as a &copy of the last"),
                         {}, nullptr, [this] { copyLast(); });
+    copyShown_ = actions.add(group, QStringLiteral("copy-shown"),
+                             tr("Start it as a copy of the month on &show"), {}, nullptr,
+                             [this] { copyShown(); });
     remove_ = actions.add(group, QStringLiteral("remove-month"), tr("&Remove the month on show…"),
                           {}, nullptr, [this] { removeShown(); });
 }
@@ -55,7 +58,7 @@ void MonthActions::follow() {
     const Block* block = draft_.block();
     const bool writable = draft_.gym().file().writable();
     for (QAction* verb : {start_, empty_}) verb->setEnabled(writable);
-    for (QAction* verb : {copy_, remove_}) verb->setEnabled(writable && block);
+    for (QAction* verb : {copy_, copyShown_, remove_}) verb->setEnabled(writable && block);
     previous_->setEnabled(neighbour(-1).has_value());
     next_->setEnabled(neighbour(1).has_value());
     const auto steps = block ? static_cast<qsizetype>(block->stair.size()) : 0;
@@ -88,6 +91,10 @@ void MonthActions::startEmpty() { notice_.hear(startMonth(draft_.gym(), nextMont
 void MonthActions::copyLast() {
     if (const auto latest = draft_.gym().gym().latest())
         notice_.hear(copyMonth(draft_.gym(), latest->month, nextMonth()));
+}
+
+void MonthActions::copyShown() {
+    if (draft_.month()) notice_.hear(startNextFrom(draft_.gym(), *draft_.month()));
 }
 
 void MonthActions::removeShown() {

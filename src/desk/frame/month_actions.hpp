@@ -16,12 +16,14 @@ class Notice;
 class MonthActions : public QObject {
     Q_OBJECT
 public:
-    // Adds start-next, start-empty, copy-last, remove-month, previous-month, next-month, week-1 ...
+    // Adds start-next, start-empty, copy-last, copy-shown, remove-month, previous-month,
+    // next-month, week-1 ...
     MonthActions(Draft& draft, Actions& actions, Notice& notice, QWidget* window);
 
     void startNext(); // asks: empty, or a copy of the last
     void startEmpty();
     void copyLast();
+    void copyShown();
     void removeShown();
     void step(int months); // to the nearest month there is
 
@@ -37,7 +39,8 @@ private:
     Draft& draft_;
     Notice& notice_;
     QWidget* window_;
-    QAction *copy_ = nullptr, *remove_ = nullptr, *start_ = nullptr, *empty_ = nullptr;
+    QAction *copy_ = nullptr, *copyShown_ = nullptr, *remove_ = nullptr, *start_ = nullptr,
+            *empty_ = nullptr;
     QAction *previous_ = nullptr, *next_ = nullptr;
     QList<QAction*> weeks_;
 };

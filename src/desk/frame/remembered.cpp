@@ -71,4 +71,12 @@ void Remembered::setTheme(Theme theme) {
 QByteArray Remembered::geometry() { return value(kGeometry).toByteArray(); }
 void Remembered::setGeometry(const QByteArray& geometry) { setValue(kGeometry, geometry); }
 
+std::optional<bool> Remembered::shown(const QString& part) {
+    const QVariant kept = value(("shown/" + part.toStdString()).c_str());
+    return kept.isValid() ? std::optional(kept.toBool()) : std::nullopt;
+}
+void Remembered::setShown(const QString& part, bool shown) {
+    setValue(("shown/" + part.toStdString()).c_str(), shown);
+}
+
 } // namespace bw

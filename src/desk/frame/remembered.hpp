@@ -34,6 +34,10 @@ struct Remembered {
 
     [[nodiscard]] static QByteArray geometry(); // empty: none
     static void setGeometry(const QByteArray& geometry);
+
+    // A part of a screen that folds: "beam". None: the coach has never chosen.
+    [[nodiscard]] static std::optional<bool> shown(const QString& part);
+    static void setShown(const QString& part, bool shown);
 };
 
 } // namespace bw

@@ -36,6 +36,8 @@ StatusLine::StatusLine(GymFile& file, QWidget* parent)
     layout->addWidget(work_);
 }
 
+void StatusLine::add(QWidget* part) { layout()->addWidget(part); }
+
 QString StatusLine::text() const { return state_->text(); }
 
 } // namespace bw

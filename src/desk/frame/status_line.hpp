@@ -16,6 +16,7 @@ public:
     StatusLine(GymFile& file, QWidget* parent);
     [[nodiscard]] WorkLine& work() { return *work_; }
     [[nodiscard]] QString text() const;
+    void add(QWidget* part); // at the right
 
 private:
     QLabel* state_;

@@ -1,8 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/frame/workspace.hpp"
 
+#include "desk/almanac/almanac_page.hpp"
+#include "desk/bench/beam_panel.hpp"
 #include "desk/bench/bench_page.hpp"
 #include "desk/bench/findings_panel.hpp"
+#include "desk/floor/floor_line.hpp"
+#include "desk/floor/floor_page.hpp"
 #include "desk/frame/actions.hpp"
 #include "desk/frame/bundle_actions.hpp"
 #include "desk/frame/frame_style.hpp"
@@ -12,6 +16,7 @@
 #include "desk/frame/places_column.hpp"
 #include "desk/frame/status_line.hpp"
 #include "desk/frame/undo_actions.hpp"
+#include "desk/limits/limits_page.hpp"
 #include "desk/sheets/sheets_page.hpp"
 
 #include <QActionGroup>
@@ -24,16 +29,14 @@
 namespace bw {
 
 Workspace::Workspace(std::unique_ptr<OpenGym> gym, Actions& actions, QWidget* parent)
-    : QWidget(parent), gym_(std::move(gym)), draft_(*gym_), content_(new QWidget(this)),
-      notice_(new Notice(content_)), status_(new StatusLine(gym_->file(), this)),
-      column_(new PlacesColumn(content_)), pages_(new QStackedWidget(content_)),
-      places_(new QActionGroup(content_)) {
+    : QWidget(parent), gym_(std::move(gym)), draft_(*gym_), floor_(draft_),
+      content_(new QWidget(this)), notice_(new Notice(content_)),
+      status_(new StatusLine(gym_->file(), this)), column_(new PlacesColumn(content_)),
+      pages_(new QStackedWidget(content_)), places_(new QActionGroup(content_)) {
     addActions(actions);
     assemble(actions);
-    addPlace(actions, 1, QStringLiteral("bench"), tr("Bench"),
-             bench_ = new BenchPage(draft_, actions, pages_));
-    addPlace(actions, 7, QStringLiteral("sheets"), tr("Sheets"),
-             sheets_ = new SheetsPage(draft_, pages_));
+    addPlaces(actions);
+    addLimits(actions);
     pages_->addWidget(noMonth_ = emptyMonth(actions));
     listening_ = gym_->changed.connect([this](const auto&) { notice_->quiet(); });
     connect(&draft_, &Draft::changed, content_, [this] { follow(); });
@@ -43,6 +46,41 @@ Workspace::Workspace(std::unique_ptr<OpenGym> gym, Actions& actions, QWidget* pa
 Workspace::~Workspace() {
     listening_.reset();
     delete content_;
+}
+
+void Workspace::addPlaces(Actions& actions) {
+    bench_ = new BenchPage(draft_, floor_, actions, pages_);
+    auto* floor = new FloorPage(draft_, floor_, pages_);
+    auto* almanac = new AlmanacPage(draft_, pages_);
+    sheets_ = new SheetsPage(draft_, pages_);
+    addPlace(actions, 1, QStringLiteral("bench"), tr("Bench"), bench_);
+    addPlace(actions, 2, QStringLiteral("floor"), tr("Floor"), floor);
+    addPlace(actions, 5, QStringLiteral("almanac"), tr("Almanac"), almanac);
+    addPlace(actions, 7, QStringLiteral("sheets"), tr("Sheets"), sheets_);
+    connect(bench_, &BenchPage::floorWanted, content_, [this, floor] { goTo(floor); });
+    connect(floor, &FloorPage::picked, content_, [this] { goTo(bench_); });
+    connect(floor, &FloorPage::failed, notice_, &Notice::tell);
+    connect(almanac, &AlmanacPage::benchWanted, content_, [this] { goTo(bench_); });
+    connect(almanac, &AlmanacPage::refused, notice_, &Notice::tell);
+}
+
+// A page beside the places: reached from a finding or the menu, left by Esc.
+void Workspace::addLimits(Actions& actions) {
+    limits_ = new LimitsPage(draft_, pages_);
+    pages_->addWidget(limits_);
+    places_->setExclusionPolicy(QActionGroup::ExclusionPolicy::ExclusiveOptional);
+    actions.add(tr("Everywhere"), QStringLiteral("house-limits"), tr("House &limits…"),
+                {Qt::CTRL | Qt::SHIFT | Qt::Key_L}, nullptr, [this] {
+                    const QString here =
+                        wanted_ == bench_ ? bench_->findings().limitKey() : QString();
+                    goTo(limits_);
+                    if (!here.isEmpty()) limits_->goTo(here);
+                });
+    connect(bench_, &BenchPage::limitWanted, content_, [this](const QString& key) {
+        goTo(limits_);
+        limits_->goTo(key);
+    });
+    connect(limits_, &LimitsPage::closed, content_, [this] { goTo(before_); });
 }
 
 void Workspace::assemble(Actions& actions) {
@@ -64,6 +102,7 @@ void Workspace::assemble(Actions& actions) {
     layout->setSpacing(0);
     layout->addWidget(content_, 1);
     layout->addWidget(status_);
+    status_->add(new FloorLine(floor_, status_));
 }
 
 void Workspace::addActions(Actions& actions) {
@@ -75,6 +114,16 @@ void Workspace::addActions(Actions& actions) {
                 [this] { nextFinding(1); });
     actions.add(group, QStringLiteral("previous-finding"), tr("Previous f&inding"),
                 {Qt::SHIFT | Qt::Key_F8}, nullptr, [this] { nextFinding(-1); });
+    actions.add(group, QStringLiteral("go-findings"), tr("Go to the fin&dings"), {Qt::Key_F9},
+                nullptr, [this] {
+                    goTo(bench_);
+                    bench_->findings().setFocus(Qt::ShortcutFocusReason);
+                });
+    actions.add(group, QStringLiteral("go-beam"), tr("Go to the &beam"), {Qt::SHIFT | Qt::Key_F9},
+                nullptr, [this] {
+                    goTo(bench_);
+                    bench_->beam().goTo();
+                });
     actions.add(group, QStringLiteral("print"), tr("&Print…"), {Qt::CTRL | Qt::Key_P}, nullptr,
                 [this] { print(); });
     actions.add(group, QStringLiteral("save-pdf"), tr("&Keep the sheet as PDF…"), {}, nullptr,
@@ -116,9 +165,9 @@ QWidget* Workspace::emptyMonth(Actions& actions) {
 QWidget* Workspace::page() const { return pages_->currentWidget(); }
 
 void Workspace::goTo(QWidget* page) {
+    if (page == limits_ && wanted_ != limits_) before_ = wanted_;
     wanted_ = page;
-    for (QAction* go : places_->actions())
-        if (go->data().value<QWidget*>() == page) go->setChecked(true);
+    for (QAction* go : places_->actions()) go->setChecked(go->data().value<QWidget*>() == page);
     follow();
     pages_->currentWidget()->setFocus(Qt::ShortcutFocusReason);
 }

@@ -3,6 +3,7 @@
 // and the status line. Owns the gym and what is shown of it.
 #pragma once
 #include "desk/bench/draft.hpp"
+#include "desk/floor/floor_runner.hpp"
 
 #include <QWidget>
 
@@ -13,6 +14,8 @@ namespace bw {
 
 class Actions;
 class BenchPage;
+class FloorPage;
+class LimitsPage;
 class Notice;
 class PlacesColumn;
 class SheetsPage;
@@ -26,6 +29,7 @@ public:
     ~Workspace() override;
 
     [[nodiscard]] Draft& draft() { return draft_; }
+    [[nodiscard]] FloorRunner& floor() { return floor_; }
     [[nodiscard]] OpenGym& gym() { return *gym_; }
     [[nodiscard]] Notice& notice() { return *notice_; }
     [[nodiscard]] StatusLine& status() { return *status_; }
@@ -34,7 +38,9 @@ public:
 
 private:
     void assemble(Actions& actions);
+    void addPlaces(Actions& actions);
     void addActions(Actions& actions);
+    void addLimits(Actions& actions);
     void addPlace(Actions& actions, int number, const QString& icon, const QString& word,
                   QWidget* page);
     QWidget* emptyMonth(Actions& actions);
@@ -45,6 +51,7 @@ private:
 
     std::unique_ptr<OpenGym> gym_;
     Draft draft_;
+    FloorRunner floor_;
     QWidget* content_; // all that is seen; goes before the draft it looks at
     Notice* notice_;
     StatusLine* status_;
@@ -53,8 +60,10 @@ private:
     QActionGroup* places_;
     BenchPage* bench_ = nullptr;
     SheetsPage* sheets_ = nullptr;
+    LimitsPage* limits_ = nullptr;
     QWidget *noMonth_ = nullptr,
-            *wanted_ = nullptr; // the page chosen, though there may be no month
+            *wanted_ = nullptr,     // the page chosen, though there may be no month
+                *before_ = nullptr; // where the limits lead back to
     Connection listening_;
 };
 

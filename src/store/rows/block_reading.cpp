@@ -17,6 +17,13 @@ Dose dose(const Statement& r, int column) {
     return need(Dose::of(word<Measure>(r, column), r.integer(column + 1), r.integer(column + 2)));
 }
 
+Acceptance acceptance(const Statement& r) {
+    const auto real = [](const Statement& row, int column) { return row.real(column); };
+    return {r.string(1),       r.string(2),       r.string(3),
+            word<Level>(r, 4), ifAny(r, 5, real), {r.real(6), r.real(7), r.flag(8)},
+            r.string(9),       {r.string(10)}};
+}
+
 struct BlockRows {
     explicit BlockRows(sqlite::Database& db)
         : stair(db.query("SELECT month, rounds, rir_tenths, intent, extras FROM stair_step "
@@ -32,7 +39,9 @@ struct BlockRows {
                          "dose_hi, tempo, rir_lo_tenths, rir_hi_tenths, main, locked, note, extras "
                          "FROM slot ORDER BY month, section, in_group, at")),
           patterns(db.query("SELECT month, section, in_group, slot, pattern FROM slot_pattern "
-                            "ORDER BY month, section, in_group, slot, at")) {}
+                            "ORDER BY month, section, in_group, slot, at")),
+          accepted(db.query("SELECT month, rule, place, about, level, measured, limit_lo, "
+                            "limit_hi, band, reason, extras FROM accepted ORDER BY month, at")) {}
 
     void read(std::int64_t month, Block& b) {
         for (b.stair.clear(); stair.at(month); stair.next())
@@ -41,9 +50,11 @@ struct BlockRows {
                                word<Intent>(*stair, 3),
                                {stair->string(4)}});
         for (; sections.at(month); sections.next()) b.sections.push_back(section(month));
+        for (; accepted.at(month); accepted.next()) b.accepted.push_back(acceptance(*accepted));
     }
     void end() const {
-        for (const Rows* r : {&stair, &sections, &heads, &groups, &slots, &patterns}) exhausted(*r);
+        for (const Rows* r : {&stair, &sections, &heads, &groups, &slots, &patterns, &accepted})
+            exhausted(*r);
     }
 
 private:
@@ -95,7 +106,7 @@ private:
         return s;
     }
 
-    Rows stair, sections, heads, groups, slots, patterns;
+    Rows stair, sections, heads, groups, slots, patterns, accepted;
 };
 } // namespace
 
@@ -106,7 +117,7 @@ std::map<Month, Gym::BlockPtr> readBlocks(sqlite::Database& db) {
                            "ORDER BY month");
          r.any(); r.next()) {
         const Month month = monthFrom(r->integer(0));
-        Block b{month, r->string(1),  ifAny(*r, 2, word<Format>), small(*r, 3), {},
+        Block b{month, r->string(1),  ifAny(*r, 2, word<Format>), small(*r, 3), {}, {},
                 {},    {r->string(4)}};
         lists.read(r->integer(0), b);
         blocks.emplace(month, std::make_shared<const Block>(std::move(b)));

@@ -76,6 +76,11 @@ void putBlock(Database& db, const Block& b) {
                step.rir.tenths(), wordOf(step.intent), step.extras.json);
     at = 0;
     for (const Section& s : b.sections) putSection(db, month, at++, s);
+    at = 0;
+    for (const Acceptance& a : b.accepted)
+        db.run("INSERT INTO accepted VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)", month, at++,
+               a.rule, a.place, a.about, wordOf(a.level), a.measured, a.limit.lo, a.limit.hi,
+               a.limit.band, a.reason, a.extras.json);
 }
 
 void removeBlock(Database& db, Month month) {

@@ -10,19 +10,18 @@ Rir rir(const sqlite::Statement& row, int column) {
     return need(Rir::fromTenths(small(row, column)));
 }
 
-// member, lifted, day, set_no, reps, rir_tenths, load_ug, extras
-LiftResult readResult(const sqlite::Statement& r, const MemberId& member,
-                      const ExerciseId& exercise) {
-    return {member,      dateFrom(r.integer(2)), exercise,          small(r, 3),
-            small(r, 4), ifAny(r, 5, rir),       ifAny(r, 6, mass), {r.string(7)}};
-}
-
 template <class I> std::unordered_map<std::int64_t, I> readIds(sqlite::Rows rows) {
     std::unordered_map<std::int64_t, I> ids;
     for (; rows.any(); rows.next()) ids.emplace(rows->integer(0), id<I>(*rows, 1));
     return ids;
 }
 } // namespace
+
+LiftResult readResult(const sqlite::Statement& r, const MemberId& member,
+                      const ExerciseId& exercise) {
+    return {member,      dateFrom(r.integer(2)), exercise,          small(r, 3),
+            small(r, 4), ifAny(r, 5, rir),       ifAny(r, 6, mass), {r.string(7)}};
+}
 
 void ResultWriter::put(const LiftResult& r) {
     const auto member = memberKey(r.member);

@@ -30,5 +30,8 @@ private:
 // In order of member id, date, exercise id, set, until the visitor returns false.
 void visitResults(sqlite::Database& db, const std::function<bool(const LiftResult&)>& visit);
 [[nodiscard]] std::vector<LiftResult> readResults(sqlite::Database& db, const MemberId& member);
+// Of a row that begins: member, lifted, day, set_no, reps, rir_tenths, load_ug, extras.
+[[nodiscard]] LiftResult readResult(const sqlite::Statement& row, const MemberId& member,
+                                    const ExerciseId& exercise);
 
 } // namespace bw::store

@@ -62,6 +62,8 @@ public:
         statement.bind(values...);
         return Rows(std::move(statement));
     }
+    // For a query that is asked again and again with other values.
+    [[nodiscard]] Statement prepare(std::string_view sql) { return {handle_.get(), sql}; }
     // True outside a transaction.
     [[nodiscard]] bool settled() const;
     // Ends a transaction as if it had never begun. What can't be undone now, SQLite undoes when the

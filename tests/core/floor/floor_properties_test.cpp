@@ -21,11 +21,11 @@ public:
         if (what == FloorDoing::Wait) waited += to - from;
         backwards = backwards || to < from;
     }
-    void took(int kit, int count, Ticks) override {
+    void took(int, int kit, int, int count, Ticks) override {
         taken_[kit] += count;
         tooMany = tooMany || taken_[kit] > plan_.kit[kit].units;
     }
-    void gaveBack(int kit, int count, Ticks) override {
+    void gaveBack(int, int kit, int, int count, Ticks) override {
         taken_[kit] -= count;
         tooMany = tooMany || taken_[kit] < 0;
     }

@@ -27,7 +27,7 @@ FloorAnswer startedAt(const TinyGym& t, const std::vector<int>& groups) {
     FloorSteps steps(plan, members);
     Draws(plan, o).fill(0, members, steps);
     FloorAnswer shown;
-    shown.timeline = ClassRun(plan, {groups}, members).timeline(steps);
+    shown.timeline = ClassRun(plan, {groups}, members).timeline(steps).rows;
     return shown;
 }
 } // namespace
@@ -105,7 +105,7 @@ TEST_CASE("the rest that was drawn for a round not done is the rest before the n
     std::copy(std::begin(drawn), std::end(drawn), steps.row(0));
     ClassRun run(plan, {{0}}, 1);
     FloorAnswer shown;
-    shown.timeline = run.timeline(steps);
+    shown.timeline = run.timeline(steps).rows;
     CHECK(laneOf(shown, 0) == "set 0-50, rest 50-87, set 87-127");
 }
 

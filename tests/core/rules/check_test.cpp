@@ -109,8 +109,11 @@ TEST_CASE("limits that no rule knows are named") {
                   {"session-length.looks_share", {}},
                   {"no-such-rule.seconds", {}},
                   {"power-rest", {}},
+                  {"ledger.drift", {}},
+                  {"ledger.drifts", {}},
                   {"", {}}};
-    CHECK(unknownLimits(gym) == std::vector<std::string>{"", "no-such-rule.seconds", "power-rest",
+    CHECK(unknownLimits(gym) == std::vector<std::string>{"", "ledger.drifts",
+                                                         "no-such-rule.seconds", "power-rest",
                                                          "session-length.looks_share"});
 }
 

@@ -13,9 +13,28 @@ Rule strengthRest();
 Rule powerDose();
 Rule powerFirst();
 Rule heavyFirst();
+Rule pairing();
+Rule overlap();
 Rule patternMissing();
+Rule pushPull();
+Rule kneeHip();
+Rule horizontalVertical();
+Rule oneSided();
+Rule planes();
+Rule muscleDose();
+Rule kitShort();
+Rule kitQueue();
+Rule overrunChance();
+Rule thirdRound();
+Rule novelty();
+Rule staleness();
+Rule carryOver();
+Rule stairJump();
+Rule stairShape();
 Rule options();
+Rule memberFlag();
 Rule cueMissing();
 Rule cautionMissing();
+Rule finisherDose();
 
 } // namespace bw::book

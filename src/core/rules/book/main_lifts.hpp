@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the two rules on rotation share: the main lifts of a month.
+#pragma once
+#include "blockwright/rules/facts.hpp"
+
+namespace bw::book {
+
+[[nodiscard]] bool isMainIn(const Block& block, const ExerciseId& id);
+// One slot a main lift with an exercise of the Shelf, where it stands first.
+[[nodiscard]] std::vector<const SlotFact*> mainLifts(const Facts& facts);
+
+// The months before, newest first, as long as each is the calendar month before the one after it.
+[[nodiscard]] std::vector<const Block*> monthsInARow(const Facts& facts);
+
+} // namespace bw::book

@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/almanac/almanac_filter.hpp"
+
+#include "desk/frame/words.hpp"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <QRegularExpression>
+
+#include <algorithm>
+
+namespace bw {
+
+namespace {
+QString tr(const char* source) { return QCoreApplication::translate("almanac", source); }
+
+// Lower case, hyphens as blanks.
+QString even(QString text) { return text.toLower().replace(QLatin1Char('-'), QLatin1Char(' ')); }
+
+std::optional<int> monthNumber(const QString& word) {
+    constexpr int kShortest = 3, kMonths = 12;
+    if (word.size() < kShortest) return std::nullopt;
+    for (int m = 1; m <= kMonths; ++m)
+        if (QLocale().standaloneMonthName(m).toLower().startsWith(word)) return m;
+    return std::nullopt;
+}
+
+// Takes the month off the front of the words; nothing is taken when there is none.
+std::optional<Month> takeMonth(QStringList& words, Month latest) {
+    if (words.isEmpty()) return std::nullopt;
+    if (const auto month = Month::parse(words.first().toStdString())) {
+        words.removeFirst();
+        return month.value();
+    }
+    const auto number = monthNumber(words.first());
+    if (!number) return std::nullopt;
+    words.removeFirst();
+    bool isYear = false;
+    const int year = words.isEmpty() ? 0 : words.first().toInt(&isYear);
+    if (isYear) words.removeFirst();
+    const int usual = *number <= latest.month() ? latest.year() : latest.year() - 1;
+    const auto month = Month::of(isYear ? year : usual, *number);
+    return month ? std::optional(month.value()) : std::nullopt;
+}
+
+bool anyCell(const AlmanacRow& row, bool AlmanacCell::*what) {
+    return std::any_of(row.cells.begin(), row.cells.end(),
+                       [what](const AlmanacCell& cell) { return cell.*what; });
+}
+} // namespace
+
+AlmanacFilter AlmanacFilter::parse(const QString& text, Month latest) {
+    static const QRegularExpression since(QStringLiteral("\\b(?:not\\s+)?(?:used\\s+)?since\\b"));
+    QStringList left = text.toLower()
+                           .replace(since, QStringLiteral("since"))
+                           .simplified()
+                           .split(u' ', Qt::SkipEmptyParts);
+    AlmanacFilter filter;
+    while (!left.isEmpty()) {
+        const QString word = left.takeFirst();
+        if (word == QLatin1String("since")) {
+            filter.notSince = takeMonth(left, latest);
+            if (!filter.notSince)
+                filter.trouble = tr("After “since” comes a month, such as %1 or July.")
+                                     .arg(plain(latest.plus(-3).text()));
+        } else if (word == QLatin1String("main")) {
+            filter.main = true;
+        } else if (word == QLatin1String("new")) {
+            filter.fresh = true;
+        } else {
+            filter.words << even(word);
+        }
+    }
+    return filter;
+}
+
+bool AlmanacFilter::fits(const AlmanacRow& row) const {
+    if (notSince ? !(row.last < *notSince) : !row.usedInView()) return false;
+    if (main && !anyCell(row, &AlmanacCell::main)) return false;
+    if (fresh && !anyCell(row, &AlmanacCell::fresh)) return false;
+    const auto pattern = row.pattern();
+    const QString all = even(plain(row.name())) + QLatin1Char('\n') +
+                        (pattern ? even(patternName(*pattern)) : QString());
+    return std::all_of(words.begin(), words.end(),
+                       [&all](const QString& word) { return all.contains(word); });
+}
+
+} // namespace bw
