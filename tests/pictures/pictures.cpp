@@ -11,6 +11,7 @@
 #include "desk/bench/sheet_view.hpp"
 #include "desk/frame/actions.hpp"
 #include "desk/frame/main_window.hpp"
+#include "desk/frame/workspace.hpp"
 #include "desk/limits/limits_page.hpp"
 #include "support/fixtures.hpp"
 
@@ -103,6 +104,13 @@ bool saveLimits(MainWindow& window, const QString& folder) {
     QTest::keyClick(editor, Qt::Key_Escape);
     return saved;
 }
+
+bool saveFloor(MainWindow& window, const QString& folder) {
+    window.actions().find(QStringLiteral("place-floor"))->trigger();
+    const FloorRunner& floor = window.findChild<Workspace*>()->floor();
+    return QTest::qWaitFor([&] { return !floor.behind(); }, 60'000) &&
+           save(window, folder, QStringLiteral("floor"));
+}
 } // namespace
 
 int main(int argc, char* argv[]) {
@@ -133,6 +141,7 @@ int main(int argc, char* argv[]) {
     all = save(*window.findChild<BeamPanel*>(), folder, QStringLiteral("beam")) && all;
     all = saveAccepting(window, folder) && all;
     all = saveLimits(window, folder) && all;
+    all = saveFloor(window, folder) && all;
     if (QAction* almanac = window.actions().find(QStringLiteral("place-almanac")))
         almanac->trigger();
     all = save(window, folder, QStringLiteral("almanac")) && all;

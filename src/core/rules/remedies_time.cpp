@@ -55,7 +55,7 @@ std::optional<Remedy> cutRound(const Facts& facts, int section) {
     const Range<int> now = groupAt(facts.block, *longest)->rounds;
     const Range<int> then = *fewerRounds(now, modeOf(facts));
     Action action = setRounds(*longest, then);
-    Message label{"Cut group %1 from %2 to %3 rounds: saves %4",
+    Message label{"Cut the rounds of group %1 from %2 to %3: saves %4",
                   {groupLetter(facts.block, *longest), roundsText(now), roundsText(then),
                    clockText(-change(facts, action))}};
     return Remedy{std::move(label), std::move(action)};
@@ -113,7 +113,7 @@ std::optional<Remedy> addRound(const Facts& facts, int section, Millis most) {
         const Millis added = change(facts, action);
         if (added <= Millis{0} || roundHalvesUp(planned) + added > most) continue;
         return Remedy{
-            {"Give group %1 %2 rounds instead of %3: adds %4",
+            {"Set the rounds of group %1 to %2 instead of %3: adds %4",
              {groupLetter(facts.block, g), roundsText(*then), roundsText(now), clockText(added)}},
             std::move(action)};
     }

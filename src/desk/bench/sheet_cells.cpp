@@ -106,7 +106,9 @@ QString slotText(const SheetCell& c) {
 
 QString footText(const SheetCell& c) {
     const Group& g = *groupAt(c.block, c.row.place);
-    if (c.column == SheetColumn::Exercise) return tr("%1 rounds").arg(plain(roundsText(g.rounds)));
+    if (c.column == SheetColumn::Exercise)
+        return (g.rounds == Range<int>(1) ? tr("%1 round") : tr("%1 rounds"))
+            .arg(plain(roundsText(g.rounds)));
     if (c.column == SheetColumn::Dose)
         return g.rest.hi() == Millis{0} ? tr("no rest")
                                         : tr("rest %1").arg(plain(restText(g.rest)));

@@ -170,7 +170,8 @@ TEST_CASE("each large muscle has its weekly sets, not fewer and not many more") 
     REQUIRE(many.size() == 2);
     CHECK(many[1].about == "quadriceps");
     CHECK(many[1].level == Level::Note);
-    const Draft less = muscular(3).after(remedy(many[1], "Give group A 2 rounds instead of 3"));
+    const Draft less =
+        muscular(3).after(remedy(many[1], "Set the rounds of group A to 2 instead of 3"));
     CHECK(less.findAll("muscle-dose").size() == 1);
 }
 

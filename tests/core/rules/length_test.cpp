@@ -65,7 +65,7 @@ TEST_CASE("what makes a session shorter saves what it says") {
     CHECK(f.text.english() ==
           "The session is planned at 1:05:00 and the class has 1:00:00: it runs 5:00 over.");
     // The finisher: 60 + 40 s of work and 20 s of set-up a round; 2.5 rounds become 2.
-    const Draft cut = d.after(remedy(f, "Cut group E from 2–3 to 2 rounds: saves 1:38"));
+    const Draft cut = d.after(remedy(f, "Cut the rounds of group E from 2–3 to 2: saves 1:38"));
     CHECK(cut.group(kFinisher).rounds == rounds(2, 2));
     CHECK(cut.find("session-length").at(0).measured == Approx(3900 - 60 - 37.5));
     // Half of 60 s: power once; each strength group 1.5 rests and once between; the finisher 1.5
@@ -79,7 +79,7 @@ TEST_CASE("in a week of low rounds a round is taken off the low end") {
     Draft d = cleanDraft();
     d.gym.settings.classMinutes = 20;
     const Finding f = d.find("session-length", 1).at(0);
-    const Draft cut = d.after(remedy(f, "Cut group"));
+    const Draft cut = d.after(remedy(f, "Cut the rounds"));
     CHECK(cut.group(kFinisher).rounds == rounds(1, 3));
     CHECK(cut.find("session-length", 1).at(0).measured < f.measured);
 }
@@ -109,14 +109,15 @@ TEST_CASE("what brings a section back into its budget does so") {
     d.section(kStrength).budget = millis(Millis{0}, planned);
     const Finding over = d.find("section-length").at(0);
     CHECK(d.after(remedy(over, "Explain the strength section")).find("section-length").empty());
-    CHECK(d.after(remedy(over, "Cut group C")).find("section-length").empty());
+    CHECK(d.after(remedy(over, "Cut the rounds of group C")).find("section-length").empty());
     CHECK(d.after(remedy(over, "Keep every rest of this section")).find("section-length").empty());
     CHECK(
         d.after(remedy(over, "Give the strength section a budget")).find("section-length").empty());
 
     d.section(kStrength).budget = millis(planned + Millis{90'000}, planned * 2);
     const Finding under = d.find("section-length").at(0);
-    const Draft more = d.after(remedy(under, "Give group C 2–4 rounds instead of 2–3: adds 1:27"));
+    const Draft more =
+        d.after(remedy(under, "Set the rounds of group C to 2–4 instead of 2–3: adds 1:27"));
     CHECK(more.find("section-length").empty());
     CHECK(d.after(remedy(under, "Give the strength section a budget"))
               .find("section-length")

@@ -70,7 +70,7 @@ std::optional<Remedy> turnRounds(const Facts& facts, const MuscleId& muscle, int
     const Range<int> now = groupAt(facts.block, *group)->rounds;
     if (now.lo() + by < 1 || now.hi() + by > 20) return std::nullopt;
     const auto then = Range<int>::between(now.lo() + by, now.hi() + by);
-    return Remedy{{"Give group %1 %2 rounds instead of %3",
+    return Remedy{{"Set the rounds of group %1 to %2 instead of %3",
                    {groupLetter(facts.block, *group), roundsText(then), roundsText(now)}},
                   setRounds(*group, then)};
 }

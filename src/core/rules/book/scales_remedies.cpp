@@ -135,7 +135,7 @@ private:
         const Place group{first.place.section, first.place.group};
         const Range<int> now = first.group->rounds;
         const auto then = Range<int>::between(now.lo() + by, now.hi() + by);
-        return {{"Give group %1 %2 rounds instead of %3",
+        return {{"Set the rounds of group %1 to %2 instead of %3",
                  {groupLetter(facts_.block, group), roundsText(then), roundsText(now)}},
                 setRounds(group, then)};
     }
