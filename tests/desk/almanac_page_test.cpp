@@ -119,6 +119,14 @@ TEST_CASE("The next month starts from the cursor's month: one step, then the Ben
     CHECK(QTest::qWaitFor([&] { return d.work().page() == &d.work().bench(); }));
     REQUIRE(d.shown().month == month("2027-03"));
     CHECK(d.shown().sections == d.gym().block(month("2026-11"))->sections);
+    int stale = 0;
+    for (const Finding& f : d.work().draft().verdict().findings)
+        if (f.rule == "staleness" && slotAt(d.shown(), f.place)) {
+            ++stale;
+            CHECK(d.work().draft().marks().count(f.place) == 1);
+        }
+    CHECK(stale > 0);
+    CHECK(d.work().draft().marks().size() >= static_cast<std::size_t>(stale));
     d.press(Qt::Key_Z, Qt::ControlModifier);
     CHECK_FALSE(d.gym().block(month("2027-03")));
 }

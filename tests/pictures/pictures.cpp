@@ -108,7 +108,7 @@ bool saveLimits(MainWindow& window, const QString& folder) {
 bool saveFloor(MainWindow& window, const QString& folder) {
     window.actions().find(QStringLiteral("place-floor"))->trigger();
     const FloorRunner& floor = window.findChild<Workspace*>()->floor();
-    return QTest::qWaitFor([&] { return !floor.behind(); }, 60'000) &&
+    return QTest::qWaitFor([&] { return floor.settled() && !floor.behind(); }, 60'000) &&
            save(window, folder, QStringLiteral("floor"));
 }
 } // namespace

@@ -3,6 +3,7 @@
 
 #include "desk/almanac/almanac_marks.hpp"
 #include "desk/almanac/almanac_view.hpp"
+#include "desk/bench/must_change.hpp"
 #include "desk/frame/frame_style.hpp"
 #include "desk/frame/words.hpp"
 #include "edit/month_verbs.hpp"
@@ -270,7 +271,9 @@ void AlmanacPage::startNext() {
     if (!from) return;
     const Did did = startNextFrom(draft_.gym(), *from);
     if (!did) return Q_EMIT refused(did.why());
-    if (*did) Q_EMIT benchWanted();
+    if (!*did) return;
+    markMustChange(draft_);
+    Q_EMIT benchWanted();
 }
 
 } // namespace bw

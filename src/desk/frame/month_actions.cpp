@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/frame/month_actions.hpp"
 
+#include "desk/bench/must_change.hpp"
 #include "desk/frame/actions.hpp"
 #include "desk/frame/notice.hpp"
 #include "desk/frame/prompts.hpp"
@@ -90,11 +91,16 @@ void MonthActions::startEmpty() { notice_.hear(startMonth(draft_.gym(), nextMont
 
 void MonthActions::copyLast() {
     if (const auto latest = draft_.gym().gym().latest())
-        notice_.hear(copyMonth(draft_.gym(), latest->month, nextMonth()));
+        copied(copyMonth(draft_.gym(), latest->month, nextMonth()));
 }
 
 void MonthActions::copyShown() {
-    if (draft_.month()) notice_.hear(startNextFrom(draft_.gym(), *draft_.month()));
+    if (draft_.month()) copied(startNextFrom(draft_.gym(), *draft_.month()));
+}
+
+void MonthActions::copied(const Result<bool>& did) {
+    notice_.hear(did);
+    if (did && *did) markMustChange(draft_);
 }
 
 void MonthActions::removeShown() {

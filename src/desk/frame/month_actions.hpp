@@ -32,6 +32,7 @@ private:
     void addSteps(Actions& actions);
     void addWeeks(Actions& actions);
     void follow();
+    void copied(const Result<bool>& did); // says why it was not, or marks what must change
     [[nodiscard]] Month
     nextMonth() const; // after the latest; the running one in a gym without months
     [[nodiscard]] std::optional<Month> neighbour(int months) const;
