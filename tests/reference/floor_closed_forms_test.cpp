@@ -18,6 +18,35 @@ Ticks sumOf(const std::vector<Ticks>& list) {
 }
 } // namespace
 
+namespace {
+// Members who come back to the racks again and again: sets and times away are exponential.
+struct Racks {
+    int racks, members, rounds;
+    double set, away; // seconds, on average
+};
+ClassRecord played(const Racks& r, bool awayFirst = false) {
+    TinyGym t;
+    t.own("rack", r.racks, Claim::Set);
+    t.add({group(rounds(r.rounds, r.rounds), secondsRange(1, 1), {t.work(1, {{{"rack", 1}}})})});
+    const FloorPlan plan = planFloor(t.gym, t.draft, week(1));
+    FloorSteps steps(plan, r.members);
+    std::mt19937_64 random(20260901);
+    const auto exponential = [&](double mean) {
+        const double u = (static_cast<double>(random() >> 11) + 0.5) * 0x1p-53;
+        return static_cast<Ticks>(-std::log(u) * mean * 1000 + 0.5);
+    };
+    for (int m = 0; m < r.members; ++m)
+        for (int i = 0; i < r.rounds; ++i) {
+            steps.row(m)[2 * i] = awayFirst && i == 0 ? 0 : exponential(r.set);
+            steps.row(m)[2 * i + 1] = exponential(r.away);
+        }
+    ClassRecord record(plan, r.members);
+    const std::vector<int> starts(static_cast<std::size_t>(r.members), 0);
+    ClassRun(plan, {starts}, r.members).play(steps, record);
+    return record;
+}
+} // namespace
+
 // Finite source M/M/c//N, computed from p_n ~ C(N,n) (lambda/mu)^n for n <= c, C(N,n) n!/(c!
 // c^(n-c)) (lambda/mu)^n above; the same formula gives the machine-repair example of Anderson,
 // Sweeney, Williams, An Introduction to Management Science, and the tables of Peck and Hazelwood,
@@ -32,24 +61,7 @@ TEST_CASE("members who come back to few racks wait as the finite-source formula 
                              Row{120, 40, 2, 8, 0.848585, 28.549250, 1.211323},
                              Row{90, 45, 2, 6, 0.844434, 24.870466, 0.933398});
     constexpr int kRounds = 40'000;
-    TinyGym t;
-    t.own("rack", row.racks, Claim::Set);
-    t.add({group(rounds(kRounds, kRounds), secondsRange(1, 1), {t.work(1, {{{"rack", 1}}})})});
-    const FloorPlan plan = planFloor(t.gym, t.draft, week(1));
-    FloorSteps steps(plan, row.members);
-    std::mt19937_64 random(20260901);
-    const auto exponential = [&](double mean) {
-        const double u = (static_cast<double>(random() >> 11) + 0.5) * 0x1p-53;
-        return static_cast<Ticks>(-std::log(u) * mean * 1000 + 0.5);
-    };
-    for (int m = 0; m < row.members; ++m)
-        for (int r = 0; r < kRounds; ++r) {
-            steps.row(m)[2 * r] = exponential(row.set);
-            steps.row(m)[2 * r + 1] = exponential(row.away);
-        }
-    ClassRecord record(plan, row.members);
-    const std::vector<int> starts(static_cast<std::size_t>(row.members), 0);
-    ClassRun(plan, {starts}, row.members).play(steps, record);
+    const ClassRecord record = played({row.racks, row.members, kRounds, row.set, row.away});
     // The first and last minutes are no steady state; with so many rounds that is below the 2 %
     // allowed, which is about four standard errors.
     const auto length = static_cast<double>(record.finish);
@@ -58,6 +70,48 @@ TEST_CASE("members who come back to few racks wait as the finite-source formula 
           Approx(row.busy).epsilon(0.02));
     CHECK(waits / 1000 / (kRounds * row.members) == Approx(row.wait).epsilon(0.02));
     CHECK(waits / length == Approx(row.waiting).epsilon(0.02));
+}
+
+namespace {
+// The wait of the finite-source formula, in the unit of `set` and `away`.
+double finiteSourceWait(int members, int racks, double set, double away) {
+    double p = 1, all = 1, line = 0, served = 0;
+    for (int n = 1; n <= members; ++n) {
+        p *= (members - n + 1) / away * set / std::min(n, racks);
+        all += p;
+        line += std::max(0, n - racks) * p;
+        served += std::min(n, racks) / set * p;
+        if (all < 1e200) continue;
+        for (double* sum : {&p, &all, &line, &served}) *sum *= 1e-200;
+    }
+    return line / served;
+}
+} // namespace
+
+// M/M/c, the wait by Erlang C (Erlang 1917; Gross and Harris, Fundamentals of Queueing Theory):
+// Wq = C / (c mu - lambda), values worked out from the formula and with Octave's queueing package.
+// The finite-source formula comes to it as the members become many, and the class follows that
+// formula.
+TEST_CASE("the more members come back ever more rarely, the nearer their wait is to Erlang's") {
+    struct Row {
+        double perHour, served; // arrivals, and what one rack serves, an hour
+        int racks;
+        double wait; // hours
+    };
+    const Row row = GENERATE(Row{30, 12, 4, 0.017770}, Row{30, 12, 5, 0.004346},
+                             Row{6, 1, 10, 0.025325}, Row{4, 1, 5, 0.554113});
+    const double set = 1 / row.served;
+    const auto away = [&](int members) { return members / row.perHour - row.wait - set; };
+    const auto formula = [&](int members) {
+        return finiteSourceWait(members, row.racks, set, away(members));
+    };
+    CHECK(formula(20'000) == Approx(row.wait).epsilon(0.003));
+    CHECK(formula(200) == Approx(row.wait).epsilon(0.14));
+    constexpr int kMembers = 200, kRounds = 3000;
+    const ClassRecord record =
+        played({row.racks, kMembers, kRounds, 3600 * set, 3600 * away(kMembers)}, true);
+    const double wait = static_cast<double>(sumOf(record.wait)) / 3.6e6 / (kMembers * kRounds);
+    CHECK(wait == Approx(formula(kMembers)).epsilon(0.03)); // about four standard errors
 }
 
 // Members walk round stations, three laps, first come first served, ties by member number. A lap
