@@ -126,8 +126,9 @@ std::string line(const std::string& text) {
 std::string reasons(const SlotTargets& t, MassUnit unit) {
     std::string text, before;
     for (const WeekTarget& w : t.weeks) {
-        std::string say = w.target.text.english();
-        if (w.target.loading) say = loadingText(*w.target.loading, unit).english() + ". " + say;
+        std::string say;
+        if (w.target.loading) say = loadingText(*w.target.loading, unit).english() + ". ";
+        say += w.target.text.english();
         if (say == before) continue;
         text += line(fmt::format("week {}  {}", w.plan.week.number(), say));
         before = std::move(say);

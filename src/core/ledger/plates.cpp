@@ -35,13 +35,13 @@ Ways withSize(const Ways& before, std::int64_t size, int count, std::int64_t mos
 std::vector<PlateSum> plateSums(const std::map<Mass, int>& stock, Mass most) {
     std::vector<Mass> sizes;
     std::vector<Ways> layers{{{0, {}}}}; // after each size, heaviest first
-    for (auto size = stock.rbegin(); size != stock.rend(); ++size) {
-        if (size->first.micrograms() == 0 || size->second < 1) continue;
-        Ways next =
-            withSize(layers.back(), size->first.micrograms(), size->second, most.micrograms());
+    const std::vector<std::pair<Mass, int>> heaviestFirst(stock.rbegin(), stock.rend());
+    for (const auto& [size, pieces] : heaviestFirst) {
+        if (size.micrograms() == 0 || pieces < 1) continue;
+        Ways next = withSize(layers.back(), size.micrograms(), pieces, most.micrograms());
         if (next.size() > kMostSums) break;
         layers.push_back(std::move(next));
-        sizes.push_back(size->first);
+        sizes.push_back(size);
     }
     std::vector<PlateSum> out;
     for (const auto& last : layers.back()) {

@@ -53,6 +53,7 @@ void judge(const Facts& facts, Verdict& verdict) {
         last.begin(), last.end(), [&](const Exercise* e) { return isMainIn(facts.block, e->id); }));
     if (carried >= least) return;
     std::vector<std::string> names;
+    names.reserve(last.size());
     for (const Exercise* e : last) names.push_back(e->name);
     Finding& f = verdict.add(
         Level::Note, {}, carried, "lifts",

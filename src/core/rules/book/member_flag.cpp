@@ -49,6 +49,7 @@ void judgeSlot(const Facts& facts, Verdict& verdict, const SlotFact& slot,
     const bool anyWithout = std::any_of(cases.begin(), cases.end(),
                                         [](const auto& c) { return c.substitute == nullptr; });
     std::vector<std::string> names;
+    names.reserve(cases.size());
     for (const MemberSubstitute& c : cases) names.push_back(c.member->name);
     Finding& f = verdict.add(anyWithout ? Level::Look : Level::Note, slot.place,
                              static_cast<double>(cases.size()), "members",

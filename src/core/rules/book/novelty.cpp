@@ -31,6 +31,7 @@ bool free(const SlotFact& s) { return s.exercise && !s.slot->locked && !s.slot->
 
 void judgeMany(const Facts& facts, Verdict& verdict, const std::vector<const SlotFact*>& fresh) {
     std::vector<std::string> names;
+    names.reserve(fresh.size());
     for (const SlotFact* s : fresh) names.push_back(slotLabel(facts.block, *s));
     Finding& f = verdict.add(
         Level::Look, {}, static_cast<double>(fresh.size()), "new",

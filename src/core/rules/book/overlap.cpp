@@ -57,6 +57,7 @@ std::vector<Demand> shared(const Exercise& a, const Exercise& b, double level) {
 
 Message textFor(const Facts& facts, const Step& step, const std::vector<Demand>& demands) {
     std::vector<std::string> words;
+    words.reserve(demands.size());
     for (const Demand d : demands) words.emplace_back(wordOf(d));
     const std::vector<std::string> args{slotLabel(facts.block, *step.from),
                                         slotLabel(facts.block, *step.to), listText(words)};

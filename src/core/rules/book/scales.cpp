@@ -27,13 +27,6 @@ std::vector<Remedy> remediesFor(const Facts& facts, const Leaning& leaning,
     return out;
 }
 
-Finding& add(const Facts& facts, Verdict& verdict, const Leaning& leaning, const ScaleWords& words,
-             Level level, double measured, std::string_view limit, Message text) {
-    Finding& f = verdict.add(level, {}, measured, limit, std::move(text));
-    f.remedies = remediesFor(facts, leaning, words);
-    return f;
-}
-
 // An open slot may still bring what is missing; till then it is only noted.
 Level levelOf(const Facts& facts, const Leaning& leaning) {
     return openSlotCould(facts, leaning) ? Level::Note : leaning.scale.level;
@@ -52,8 +45,8 @@ bool judgeEmpty(const Facts& facts, Verdict& verdict, const Scale& scale, const 
     const double least = noUnder ? now.over / band.hi : now.under * band.lo;
     if (!sentence || least <= 0) return true;
     const Leaning leaning{scale, now, 1, band, noOver};
-    Finding& f =
-        add(facts, verdict, leaning, words, levelOf(facts, leaning), 0, "block", {sentence, {}});
+    Finding& f = verdict.add(levelOf(facts, leaning), {}, 0, "block", {sentence, {}});
+    f.remedies = remediesFor(facts, leaning, words);
     f.limit = {least, least, false};
     f.unit = "sets";
     f.about = about;
@@ -69,9 +62,10 @@ bool judgeBlock(const Facts& facts, Verdict& verdict, const Scale& scale, const 
     const Leaning leaning{scale, now, 1, band, miss->low};
     const char* sentence = miss->low ? words.low : words.high;
     if (scale.share && now.over <= 0 && words.nothingOver) sentence = words.nothingOver;
-    Finding& f = add(
-        facts, verdict, leaning, words, levelOf(facts, leaning), miss->measured, "block",
+    Finding& f = verdict.add(
+        levelOf(facts, leaning), {}, miss->measured, "block",
         {sentence, {scaleText(miss->measured, scale.share), scaleText(miss->end, scale.share)}});
+    f.remedies = remediesFor(facts, leaning, words);
     f.about = about;
     return true;
 }
@@ -85,11 +79,12 @@ void judgeWindow(const Facts& facts, Verdict& verdict, const Scale& scale, const
     const auto miss = missed(now.value(), band);
     if (!miss) return;
     const double part = static_cast<double>(balance.block.weeks) / balance.window.weeks;
-    Finding& f = add(facts, verdict, {scale, now, part, band, miss->low}, words, Level::Note,
-                     miss->measured, "window",
-                     {miss->low ? words.windowLow : words.windowHigh,
-                      {scaleText(miss->measured, scale.share), scaleText(miss->end, scale.share),
-                       std::to_string(windowOf(facts.gym, facts.block).size())}});
+    Finding& f =
+        verdict.add(Level::Note, {}, miss->measured, "window",
+                    {miss->low ? words.windowLow : words.windowHigh,
+                     {scaleText(miss->measured, scale.share), scaleText(miss->end, scale.share),
+                      std::to_string(windowOf(facts.gym, facts.block).size())}});
+    f.remedies = remediesFor(facts, {scale, now, part, band, miss->low}, words);
     f.about = about.empty() ? "window" : std::string(about) + " window";
 }
 } // namespace

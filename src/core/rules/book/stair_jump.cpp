@@ -56,6 +56,7 @@ Remedy setReserves(Message label, std::vector<Rir> weeks) {
 
 std::string reserves(const std::vector<Rir>& weeks) {
     std::vector<std::string> words;
+    words.reserve(weeks.size());
     for (const Rir rir : weeks) words.push_back(numberText(rir.reps()));
     return listText(words);
 }
@@ -67,6 +68,7 @@ std::vector<Remedy> remediesFor(const Facts& facts, double reps, double most, st
         return {setReserves({"Let the effort rise evenly: %1 left in reserve", {reserves(even)}},
                             even)};
     std::vector<Rir> gentler;
+    gentler.reserve(stair.size());
     for (const StairStep& step : stair) gentler.push_back(step.rir);
     while (rise(reps, gentler[week], gentler[week + 1]) > most) {
         const auto next = Rir::fromTenths(gentler[week + 1].tenths() + 5);
