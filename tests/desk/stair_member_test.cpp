@@ -87,7 +87,7 @@ struct MemberDesk : FrameDesk {
         page = qobject_cast<StairPage*>(work().page());
     }
     void choose(const char* typed) {
-        press(Qt::Key_E, Qt::AltModifier);
+        press(Qt::Key_B, Qt::AltModifier);
         auto& line = *part<QComboBox>("stair-member").lineEdit();
         line.selectAll();
         QTest::keyClick(&line, Qt::Key_Delete);
@@ -160,7 +160,7 @@ TEST_CASE("Without a history the load is found in week 1") {
     MemberDesk d;
     d.choose("orlop");
     CHECK(d.target(0, 1) == "find it");
-    CHECK(d.target(0, 2) == "as found");
+    CHECK(d.target(0, 2) == "follow");
     CHECK(d.pageOf(0).contains(QStringLiteral("Week 1\nFind it: the load for 5 repetitions")));
     CHECK(d.pageOf(0).contains(QStringLiteral("4 in reserve")));
 }

@@ -54,7 +54,7 @@ MemberPanel::MemberPanel(QWidget* parent)
     box_->completer()->setCompletionMode(QCompleter::PopupCompletion);
     box_->setAccessibleName(tr("Member whose loads are shown"));
     box_->lineEdit()->setPlaceholderText(tr("nobody: the class"));
-    auto* label = new QLabel(tr("M&ember"), this);
+    auto* label = new QLabel(tr("Mem&ber"), this);
     label->setBuddy(box_);
     auto* top = new QHBoxLayout;
     top->addWidget(label);

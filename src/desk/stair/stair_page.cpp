@@ -89,7 +89,7 @@ QWidget* StairPage::makePaper() {
     caveats_->setWordWrap(true);
     caveats_->setTextFormat(Qt::PlainText);
     caveats_->setForegroundRole(QPalette::PlaceholderText);
-    caveats_->setContentsMargins(8, 2, 8, 6);
+    caveats_->setIndent(8);
     caveats_->setFont(smallFont(font()));
     auto* column = new QVBoxLayout(paper);
     column->setContentsMargins(1, 1, 1, 1);

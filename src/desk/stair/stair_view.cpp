@@ -58,6 +58,7 @@ StairView::StairView(Draft& draft, Actions& actions, QWidget* parent)
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
     connect(&draft_, &Draft::changed, this, &StairView::refresh);
     addActions(actions);
+    for (QAction* action : this->actions()) action->setEnabled(false);
     refresh();
 }
 
@@ -280,6 +281,17 @@ void StairView::hover(QPointF point) {
 void StairView::leaveEvent(QEvent* event) {
     QWidget::leaveEvent(event);
     if (!drag_) hover({-1, -1});
+}
+
+// What can't be seen is not changed from a menu.
+void StairView::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    for (QAction* action : actions()) action->setEnabled(true);
+}
+
+void StairView::hideEvent(QHideEvent* event) {
+    QWidget::hideEvent(event);
+    for (QAction* action : actions()) action->setEnabled(false);
 }
 
 void StairView::popUp(Line line, QPoint at) {

@@ -74,7 +74,7 @@ QString targetCell(const Target& target, MassUnit unit) {
     if (target.loading) return plain(massText(target.loading->total, unit));
     switch (target.aim) {
     case Aim::Find: return tr("find it");
-    case Aim::Follow: return tr("as found");
+    case Aim::Follow: return tr("follow");
     default: return target.body ? bodyCell(*target.body) : QString();
     }
 }
