@@ -17,6 +17,7 @@
 
 #include <QAbstractButton>
 #include <QApplication>
+#include <QComboBox>
 #include <QDir>
 #include <QLineEdit>
 #include <QTableView>
@@ -111,6 +112,19 @@ bool saveFloor(MainWindow& window, const QString& folder) {
     return QTest::qWaitFor([&] { return floor.settled() && !floor.behind(); }, 60'000) &&
            save(window, folder, QStringLiteral("floor"));
 }
+
+// A member's loads, at a lift with a history.
+bool saveStair(MainWindow& window, const QString& folder) {
+    window.actions().find(QStringLiteral("place-stair"))->trigger();
+    auto* box = window.findChild<QComboBox*>(QStringLiteral("stair-member"));
+    box->lineEdit()->selectAll();
+    QTest::keyClicks(box->lineEdit(), QStringLiteral("marit"));
+    QTest::keyClick(box->lineEdit(), Qt::Key_Return);
+    auto* slots = window.findChild<QTableView*>(QStringLiteral("stair-slots"));
+    slots->setCurrentIndex(slots->model()->index(8, 3));
+    slots->setFocus();
+    return save(window, folder, QStringLiteral("stair"));
+}
 } // namespace
 
 int main(int argc, char* argv[]) {
@@ -142,6 +156,7 @@ int main(int argc, char* argv[]) {
     all = saveAccepting(window, folder) && all;
     all = saveLimits(window, folder) && all;
     all = saveFloor(window, folder) && all;
+    all = saveStair(window, folder) && all;
     if (QAction* almanac = window.actions().find(QStringLiteral("place-almanac")))
         almanac->trigger();
     all = save(window, folder, QStringLiteral("almanac")) && all;

@@ -61,6 +61,8 @@ void buildMenus(QMenuBar& bar, const Actions& actions, bool gym,
         QMenu* edit = bar.addMenu(tr("&Edit"));
         add(*edit, actions, {"undo", "redo", "-"});
         addGroup(*edit, actions, QCoreApplication::translate("bw::BenchPage", "Bench"));
+        const QString stair = QCoreApplication::translate("bw::StairView", "Stair");
+        addGroup(*edit->addMenu(stair), actions, stair);
         add(*bar.addMenu(tr("&Month")), actions,
             {"start-next", "start-empty", "copy-last", "copy-shown", "-", "previous-month",
              "next-month", "-", "remove-month"});

@@ -18,6 +18,7 @@
 #include "desk/frame/undo_actions.hpp"
 #include "desk/limits/limits_page.hpp"
 #include "desk/sheets/sheets_page.hpp"
+#include "desk/stair/stair_page.hpp"
 
 #include <QActionGroup>
 #include <QHBoxLayout>
@@ -51,15 +52,19 @@ Workspace::~Workspace() {
 void Workspace::addPlaces(Actions& actions) {
     bench_ = new BenchPage(draft_, floor_, actions, pages_);
     auto* floor = new FloorPage(draft_, floor_, pages_);
+    auto* stair = new StairPage(draft_, actions, pages_);
     auto* almanac = new AlmanacPage(draft_, pages_);
     sheets_ = new SheetsPage(draft_, pages_);
     addPlace(actions, 1, QStringLiteral("bench"), tr("Bench"), bench_);
     addPlace(actions, 2, QStringLiteral("floor"), tr("Floor"), floor);
+    addPlace(actions, 3, QStringLiteral("stair"), tr("Stair"), stair);
     addPlace(actions, 5, QStringLiteral("almanac"), tr("Almanac"), almanac);
     addPlace(actions, 7, QStringLiteral("sheets"), tr("Sheets"), sheets_);
     connect(bench_, &BenchPage::floorWanted, content_, [this, floor] { goTo(floor); });
     connect(floor, &FloorPage::picked, content_, [this] { goTo(bench_); });
     connect(floor, &FloorPage::failed, notice_, &Notice::tell);
+    connect(stair, &StairPage::picked, content_, [this] { goTo(bench_); });
+    connect(stair, &StairPage::refused, notice_, &Notice::tell);
     connect(almanac, &AlmanacPage::benchWanted, content_, [this] { goTo(bench_); });
     connect(almanac, &AlmanacPage::refused, notice_, &Notice::tell);
 }
