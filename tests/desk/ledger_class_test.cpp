@@ -7,7 +7,7 @@
 #include "support/catch.hpp"
 
 #include <QAbstractItemModelTester>
-#include <QCheckBox>
+#include <QAction>
 #include <QDateEdit>
 #include <QHeaderView>
 #include <QLineEdit>
@@ -29,7 +29,7 @@ TEST_CASE("The grid has active members by the session's exercises that are count
     CHECK(d.model().headerData(0, Qt::Horizontal, Qt::DisplayRole).toString() ==
           QStringLiteral("B1\nfloor-press"));
     CHECK(d.words("class-words") == "week 2 · Low tide · 0 came");
-    d.page->findChildren<QCheckBox*>().at(1)->setChecked(true);
+    d.page->findChild<QAction*>(QStringLiteral("whole"))->trigger();
     d.settle();
     REQUIRE(d.model().columnCount() == 4);
     CHECK(d.model().headerData(0, Qt::Horizontal, Qt::DisplayRole).toString() ==
@@ -178,7 +178,7 @@ TEST_CASE("Members are found by letters, and those who came can be seen alone") 
     d.press(Qt::Key_Return);
     CHECK(d.stored("m-002", "floor-press") == "30×5");
     find->clear();
-    d.page->findChildren<QCheckBox*>().at(0)->setChecked(true);
+    d.page->findChild<QAction*>(QStringLiteral("only-came"))->trigger();
     d.settle();
     REQUIRE(d.model().rowCount() == 1);
     CHECK(d.model().headerData(0, Qt::Vertical, ClassModel::CameRole).toBool());

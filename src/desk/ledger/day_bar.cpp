@@ -4,7 +4,7 @@
 #include "desk/frame/frame_style.hpp"
 #include "desk/ledger/ledger_words.hpp"
 
-#include <QCheckBox>
+#include <QAction>
 #include <QDateEdit>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -36,16 +36,14 @@ QMenu* menu(QHBoxLayout& row, QWidget* bar, const QString& text, const QString& 
 
 DayBar::DayBar(Date today, QWidget* parent)
     : QWidget(parent), today_(today), day_(new QDateEdit(qDate(today), this)),
-      words_(new QLabel(this)), filter_(new QLineEdit(this)),
-      came_(new QCheckBox(tr("&Only who came"), this)),
-      whole_(new QCheckBox(tr("W&arm-up and finisher"), this)) {
+      words_(new QLabel(this)), filter_(new QLineEdit(this)) {
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(6);
     addDay(*row);
     row->addWidget(words_, 1);
     addChoices(*row);
-    members_ = menu(*row, this, tr("Me&mber"), tr("Add a member, change or take out this one"));
+    members_ = menu(*row, this, tr("Mem&ber"), tr("Add a member, change or take out this one"));
     results_ = menu(*row, this, tr("&Results"), tr("Bring results in, or write them out"));
     dressAsFrame(this);
 }
@@ -80,12 +78,19 @@ void DayBar::addChoices(QHBoxLayout& row) {
     filter_->setClearButtonEnabled(true);
     filter_->setFixedWidth(fontMetrics().horizontalAdvance(QLatin1Char('0')) * 18);
     row.addWidget(filter_);
-    row.addWidget(came_);
-    row.addWidget(whole_);
+    QMenu* shown = menu(row, this, tr("&Show"), tr("Whom and what to show"));
+    const auto choice = [&](const char* name, const QString& text) {
+        QAction* made = shown->addAction(text);
+        made->setObjectName(QLatin1String(name));
+        made->setCheckable(true);
+        return made;
+    };
+    came_ = choice("only-came", tr("&Only who came"));
+    whole_ = choice("whole", tr("&Warm-up and finisher, too"));
     connect(filter_, &QLineEdit::textChanged, this, &DayBar::membersChanged);
     connect(filter_, &QLineEdit::returnPressed, this, &DayBar::gridWanted);
-    connect(came_, &QCheckBox::toggled, this, &DayBar::membersChanged);
-    connect(whole_, &QCheckBox::toggled, this, &DayBar::changed);
+    connect(came_, &QAction::toggled, this, &DayBar::membersChanged);
+    connect(whole_, &QAction::toggled, this, &DayBar::changed);
 }
 
 Date DayBar::date() const { return dateOf(day_->date()); }

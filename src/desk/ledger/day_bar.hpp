@@ -6,7 +6,7 @@
 
 #include <QWidget>
 
-class QCheckBox;
+class QAction;
 class QDateEdit;
 class QHBoxLayout;
 class QLabel;
@@ -42,8 +42,8 @@ private:
     QDateEdit* day_;
     QLabel* words_;
     QLineEdit* filter_;
-    QCheckBox *came_, *whole_;
-    QMenu *members_, *results_;
+    QMenu *members_ = nullptr, *results_ = nullptr;
+    QAction *came_ = nullptr, *whole_ = nullptr;
 };
 
 } // namespace bw
