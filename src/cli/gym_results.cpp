@@ -16,7 +16,7 @@ template <class T> bool takes(const std::vector<T>& asked, const T& x) {
 
 bool takes(const ResultQuery& query, const LiftResult& r) {
     return takes(query.members, r.member) && takes(query.exercises, r.exercise) &&
-           (!query.from || r.date >= *query.from);
+           (!query.from || r.date >= *query.from) && (!query.until || r.date <= *query.until);
 }
 
 template <class T> T orEnd(Result<T> result) {

@@ -10,8 +10,8 @@ namespace bw {
 // Results are not part of the gym in memory: those changes do nothing here.
 void applyTo(Gym& gym, const Change& change);
 
-// What undoes the change on this gym. None when it changes nothing, or has no way back (results,
-// taking out kit or members).
+// What undoes the change on this gym. None when it changes nothing, or has no way back here: taking
+// out kit or members; for results see results_before.hpp.
 [[nodiscard]] std::optional<Change> wayBack(const Gym& gym, const Change& change);
 
 } // namespace bw

@@ -2,6 +2,7 @@
 #include "edit/open_gym.hpp"
 
 #include "edit/changes.hpp"
+#include "edit/results_before.hpp"
 
 #include <algorithm>
 
@@ -18,6 +19,7 @@ Result<bool> OpenGym::store(const std::vector<Change>& changes) {
     if (!stored) return stored;
     for (const Change& c : changes) applyTo(gym_, c);
     ++revision_;
+    if (!std::all_of(changes.begin(), changes.end(), ResultsBefore::isAbout)) ++gymRevision_;
     return true;
 }
 
@@ -25,9 +27,12 @@ void OpenGym::tell(const std::optional<Spot>& spot) { changed(spot); }
 
 Result<bool> OpenGym::change(Step step) {
     Done done{std::move(step.what), {}, {}, step.before, step.after};
+    auto results = ResultsBefore::of(*file_, step.changes);
+    if (!results) return results.why();
+    ResultsBefore before = std::move(results).value();
     Gym trial = gym_; // later changes of a step build on earlier ones
     for (Change& c : step.changes) {
-        auto back = wayBack(trial, c);
+        auto back = ResultsBefore::isAbout(c) ? before.wayBack(c) : wayBack(trial, c);
         if (!back) continue;
         applyTo(trial, c);
         done.back.push_back(std::move(*back));

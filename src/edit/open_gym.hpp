@@ -37,11 +37,14 @@ public:
     [[nodiscard]] GymFile& file() { return *file_; }
     // Grows with every change, undo and redo.
     [[nodiscard]] std::uint64_t revision() const { return revision_; }
+    // Likewise, but not by results alone: they are not part of gym().
+    [[nodiscard]] std::uint64_t gymRevision() const { return gymRevision_; }
 
     // False, and nothing is kept or told, when the step changes nothing. Why() when it could not be
     // stored; the gym is then as before.
     [[nodiscard]] Result<bool> change(Step step);
-    // For what can't be undone (an import with results): forgets what could be undone before it.
+    // For what can't be undone (a bundle with results, a member erased): forgets what could be
+    // undone before it.
     [[nodiscard]] Result<bool> changeForGood(const std::vector<Change>& changes);
 
     // False when there is nothing to undo or redo.
@@ -68,7 +71,7 @@ private:
     Gym gym_;
     std::vector<Done> done_;
     std::size_t undone_ = 0; // how many at the end of done_ are undone
-    std::uint64_t revision_ = 0;
+    std::uint64_t revision_ = 0, gymRevision_ = 0;
 };
 
 } // namespace bw

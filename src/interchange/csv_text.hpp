@@ -11,6 +11,7 @@
 
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 namespace bw {
@@ -30,7 +31,7 @@ public:
     CsvWriter& text(std::string_view value);
     CsvWriter& number(std::string_view digits);
     void endRecord();
-    [[nodiscard]] std::string take() { return std::move(out_); }
+    [[nodiscard]] std::string take() { return std::exchange(out_, {}); }
 
 private:
     void begin();

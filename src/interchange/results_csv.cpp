@@ -99,7 +99,8 @@ private:
 };
 } // namespace
 
-ResultsReading readResultsCsv(std::string_view text, const Gym& gym) {
+ResultsReading readResultsCsv(std::string_view text, const Gym& gym,
+                              const std::vector<std::string>* head) {
     if (text.size() > kMostCsvBytes)
         return refused(1, {"The table has more than 64 MiB: bring it in in parts.", {}});
     if (const auto bad = firstNotUtf8(text))
@@ -110,7 +111,7 @@ ResultsReading readResultsCsv(std::string_view text, const Gym& gym) {
     const auto records = parseCsv(text, separatorOf(text));
     if (!records) return refused(1, records.why());
     if (records->empty()) return refused(1, {"The table is empty.", {}});
-    const CsvColumns columns(records->front().fields);
+    const CsvColumns columns(head ? *head : records->front().fields);
     if (const auto missing = missingColumns(columns); !missing.empty())
         return refused(records->front().line,
                        {"The first line must name the columns; missing: %1.", {missing}});

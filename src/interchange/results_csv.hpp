@@ -31,7 +31,9 @@ struct ResultsReading {
 
 inline constexpr std::size_t kMostCsvBytes = 64u << 20;
 
-[[nodiscard]] ResultsReading readResultsCsv(std::string_view text, const Gym& gym);
+// `head`: words to read in place of those of the first line, one a column; "": leave it out.
+[[nodiscard]] ResultsReading readResultsCsv(std::string_view text, const Gym& gym,
+                                            const std::vector<std::string>* head = nullptr);
 
 // What reading would change beside results that are stored already.
 struct ResultsChange {
@@ -49,7 +51,7 @@ public:
     explicit ResultsWriter(const Gym& gym);
     ~ResultsWriter();
     void add(const LiftResult& result);
-    [[nodiscard]] std::string take();
+    [[nodiscard]] std::string take(); // what was written since the last take
 
 private:
     struct Inside;

@@ -59,7 +59,8 @@ using Change = std::variant<PutSettings, PutKit, RemoveKit, PutExercise, RemoveE
 struct ResultQuery {
     std::vector<MemberId> members;
     std::vector<ExerciseId> exercises;
-    std::optional<Date> from; // that day and later
+    std::optional<Date> from{};  // that day and later
+    std::optional<Date> until{}; // that day and earlier
 };
 
 class GymFile {

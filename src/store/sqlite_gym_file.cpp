@@ -13,11 +13,21 @@
 #include "store/trouble.hpp"
 #include "store/writing.hpp"
 
+#include <algorithm>
 #include <sys/stat.h>
 
 namespace bw::store {
 
 using sqlite::Transaction;
+
+namespace {
+// After it the log must not hold the member any longer; the pages of the file are overwritten, as
+// secure_delete says.
+bool erases(const std::vector<Change>& changes) {
+    return std::any_of(changes.begin(), changes.end(),
+                       [](const Change& c) { return std::holds_alternative<RemoveMember>(c); });
+}
+} // namespace
 
 SqliteGymFile::SqliteGymFile(std::filesystem::path path, const std::filesystem::path& real,
                              WriterLock::Attempt attempt, sqlite::Database db)
@@ -47,6 +57,7 @@ Result<bool> SqliteGymFile::apply(const std::vector<Change>& changes) {
         Transaction all(db_, Transaction::Kind::Write);
         write(db_, changes);
         all.commit();
+        if (erases(changes)) db_.script("PRAGMA wal_checkpoint(TRUNCATE)");
         return true;
     });
 }

@@ -124,7 +124,7 @@ struct MemberDesk : FrameDesk {
 
 TEST_CASE("Nobody is chosen at first, and no target stands in the table") {
     MemberDesk d({did("m-1", "squat", "2026-08-27", 5, 1, 100)});
-    CHECK_FALSE(d.page->findChild<MemberPanel*>()->member());
+    CHECK_FALSE(d.page->findChild<StairMemberPanel*>()->member());
     CHECK(d.target(0, 1).empty());
     CHECK(d.part<QComboBox>("stair-member").count() == 4); // nobody and the three who come
 }
@@ -132,7 +132,7 @@ TEST_CASE("Nobody is chosen at first, and no target stands in the table") {
 TEST_CASE("Part of a name chooses a member; the loads are what the gym can put on the bar") {
     MemberDesk d({did("m-1", "squat", "2026-08-27", 5, 1, 100)}); // Epley: 120 kg
     d.choose("orlop");
-    REQUIRE(d.page->findChild<MemberPanel*>()->member() == memberOf("m-1"));
+    REQUIRE(d.page->findChild<StairMemberPanel*>()->member() == memberOf("m-1"));
     // 120 / (1 + 9/30) = 92.3, / (1 + 8/30) = 94.7, / (1 + 7/30) = 97.3, / (1 + 6/30) = 100
     for (const auto& [week, load] :
          {std::pair{1, "92.5 kg"}, {2, "95 kg"}, {3, "97.5 kg"}, {4, "100 kg"}})
@@ -148,12 +148,12 @@ TEST_CASE("A name that fits several members, or none, changes nobody") {
     MemberDesk d;
     d.choose("bea");
     d.choose("An");
-    CHECK(d.page->findChild<MemberPanel*>()->member() == memberOf("m-2"));
+    CHECK(d.page->findChild<StairMemberPanel*>()->member() == memberOf("m-2"));
     d.choose("zzz");
-    CHECK(d.page->findChild<MemberPanel*>()->member() == memberOf("m-2"));
+    CHECK(d.page->findChild<StairMemberPanel*>()->member() == memberOf("m-2"));
     CHECK(d.part<QComboBox>("stair-member").currentText() == QStringLiteral("Bea Quill"));
     d.choose("");
-    CHECK_FALSE(d.page->findChild<MemberPanel*>()->member());
+    CHECK_FALSE(d.page->findChild<StairMemberPanel*>()->member());
 }
 
 TEST_CASE("Without a history the load is found in week 1") {
@@ -213,7 +213,7 @@ TEST_CASE("A member who leaves the gym is no longer chosen") {
     Member gone = *d.gym().findMember(memberOf("m-2"));
     gone.active = false;
     REQUIRE(d.work().gym().change({{"member", {}}, {PutMember{gone}}, {}, {}}).ok());
-    CHECK_FALSE(d.page->findChild<MemberPanel*>()->member());
+    CHECK_FALSE(d.page->findChild<StairMemberPanel*>()->member());
     CHECK(d.name(2) == "B1  press");
 }
 

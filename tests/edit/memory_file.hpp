@@ -4,7 +4,9 @@
 #include "edit/changes.hpp"
 #include "store/gym_file.hpp"
 
+#include <algorithm>
 #include <memory>
+#include <tuple>
 
 namespace bw::test {
 
@@ -17,31 +19,66 @@ public:
     [[nodiscard]] Result<Gym> load() override { return stored; }
     [[nodiscard]] Result<bool> apply(const std::vector<Change>& changes) override {
         if (full) return Message{"The disk is full.", {}};
-        for (const Change& c : changes) applyTo(stored, c);
+        for (const Change& c : changes) {
+            applyTo(stored, c);
+            applyToResults(c);
+        }
         return true;
-    }
-    [[nodiscard]] Result<bool> eachResult(const std::function<bool(const LiftResult&)>&) override {
-        return true;
-    }
-    [[nodiscard]] Result<std::vector<LiftResult>> resultsOf(const MemberId&) override {
-        return std::vector<LiftResult>{};
     }
     [[nodiscard]] Result<bool>
-    eachResultOf(const ResultQuery&, const std::function<bool(const LiftResult&)>& visit) override {
-        for (const LiftResult& result : results)
-            if (!visit(result)) break;
+    eachResult(const std::function<bool(const LiftResult&)>& visit) override {
+        return eachResultOf({}, visit);
+    }
+    [[nodiscard]] Result<std::vector<LiftResult>> resultsOf(const MemberId& member) override {
+        std::vector<LiftResult> out;
+        (void)eachResultOf({{member}, {}, {}}, [&](const LiftResult& r) {
+            out.push_back(r);
+            return true;
+        });
+        return out;
+    }
+    [[nodiscard]] Result<bool>
+    eachResultOf(const ResultQuery& query,
+                 const std::function<bool(const LiftResult&)>& visit) override {
+        ++queries;
+        const auto takes = [](const auto& asked, const auto& id) {
+            return asked.empty() || std::find(asked.begin(), asked.end(), id) != asked.end();
+        };
+        for (const LiftResult& r : results)
+            if (takes(query.members, r.member) && takes(query.exercises, r.exercise) &&
+                (!query.from || r.date >= *query.from) &&
+                (!query.until || r.date <= *query.until) && !visit(r))
+                break;
         return true;
     }
     [[nodiscard]] Result<std::optional<Date>> newestResult() override {
-        return std::optional<Date>{};
+        std::optional<Date> newest;
+        for (const LiftResult& r : results) newest = newest ? std::max(*newest, r.date) : r.date;
+        return newest;
     }
     [[nodiscard]] Result<bool> copyTo(const std::filesystem::path&) override { return true; }
 
     Gym stored;
-    std::vector<LiftResult> results; // all of them for every query
+    std::vector<LiftResult> results; // in order of date once one was put in
     bool full = false;
+    int queries = 0;
 
 private:
+    static auto keyOf(const LiftResult& r) { return std::tie(r.date, r.member, r.exercise, r.set); }
+    void applyToResults(const Change& change) {
+        if (const auto* put = std::get_if<PutResult>(&change)) {
+            std::erase_if(results, [&](auto& r) { return keyOf(r) == keyOf(put->result); });
+            results.push_back(put->result);
+            std::sort(results.begin(), results.end(),
+                      [](auto& a, auto& b) { return keyOf(a) < keyOf(b); });
+        } else if (const auto* out = std::get_if<RemoveResult>(&change)) {
+            std::erase_if(results, [&](auto& r) {
+                return keyOf(r) == std::tie(out->date, out->member, out->exercise, out->set);
+            });
+        } else if (const auto* gone = std::get_if<RemoveMember>(&change)) {
+            std::erase_if(results, [&](auto& r) { return r.member == gone->id; });
+        }
+    }
     std::filesystem::path path_ = "memory.bwgym";
 };
 

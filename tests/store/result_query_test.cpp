@@ -63,14 +63,18 @@ TEST_CASE("a query takes exactly the results of its members, exercises and days"
                                       {lift(2)},
                                       {lift(3), lift(0)},
                                       {ex("a"), ex("b"), ex("c"), lift(1), lift(2)}})
-            for (const auto& from : {std::optional<Date>{}, std::optional(date("2026-02-01"))}) {
+            for (const auto& [from, until] :
+                 {std::pair{std::optional<Date>{}, std::optional<Date>{}},
+                  {date("2026-02-01"), {}},
+                  {{}, date("2026-02-01")},
+                  {date("2026-01-20"), date("2026-02-01")}}) {
                 std::vector<LiftResult> expected;
                 for (const LiftResult& r : all)
                     if (takes(members, r.member) && takes(exercises, r.exercise) &&
-                        (!from || r.date >= *from))
+                        (!from || r.date >= *from) && (!until || r.date <= *until))
                         expected.push_back(r);
                 REQUIRE(!expected.empty());
-                auto seen = asked(*file, {members, exercises, from});
+                auto seen = asked(*file, {members, exercises, from, until});
                 std::map<std::pair<MemberId, ExerciseId>, Date> last;
                 for (const LiftResult& r : seen) {
                     const auto [it, fresh] = last.emplace(std::pair{r.member, r.exercise}, r.date);
@@ -119,8 +123,8 @@ TEST_CASE("an exercise of a member from a day on is found along the index") {
     (void)made(folder / "a.bwgym");
     sqlite::Database db(folder / "a.bwgym", sqlite::Database::Mode::Read);
     const auto r = db.query("EXPLAIN QUERY PLAN SELECT reps FROM result INDEXED BY "
-                            "result_by_exercise WHERE lifted = 1 AND member = 2 AND day >= 3 ORDER "
-                            "BY day, set_no");
+                            "result_by_exercise WHERE lifted = 1 AND member = 2 AND day BETWEEN 3 "
+                            "AND 4 ORDER BY day, set_no");
     CHECK(r->string(3) == "SEARCH result USING INDEX result_by_exercise (lifted=? AND member=? AND "
-                          "day>?)");
+                          "day>? AND day<?)");
 }

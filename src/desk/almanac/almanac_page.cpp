@@ -155,7 +155,7 @@ std::optional<Month> AlmanacPage::month() const {
 
 // Typing, weeks and simulated classes change the draft without a change here.
 void AlmanacPage::draftChanged() {
-    const auto revision = draft_.gym().revision();
+    const auto revision = draft_.gym().gymRevision();
     if (almanac_ && revision == revision_ && draft_.month() == shown_) return;
     stale_ = true;
     if (isVisible()) refresh();
@@ -169,7 +169,7 @@ void AlmanacPage::showEvent(QShowEvent* event) {
 void AlmanacPage::refresh() {
     stale_ = false;
     const auto cursor = draft_.month() == shown_ ? month() : std::nullopt;
-    revision_ = draft_.gym().revision();
+    revision_ = draft_.gym().gymRevision();
     shown_ = draft_.month();
     almanac_ = std::make_shared<const Almanac>(
         almanac(draft_.gym().gym(), {kSpans[std::max(0, span_->currentIndex())], {}}));

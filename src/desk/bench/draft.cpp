@@ -93,6 +93,8 @@ void Draft::takeStudy(std::shared_ptr<const FloorStudy> study) {
 }
 
 void Draft::follow(const std::optional<Spot>& spot) {
+    if (gym_.gymRevision() == measured_ && !spot && !previewing_)
+        return Q_EMIT changed(); // results
     previewing_ = false;
     unmark(); // places may mean other rows now
     const Place before = place_;
@@ -108,6 +110,7 @@ void Draft::follow(const std::optional<Spot>& spot) {
 
 void Draft::measure() {
     const Gym& gym = gym_.gym();
+    measured_ = gym_.gymRevision();
     if (month_ && !gym.block(*month_)) {
         month_.reset();
         study_.reset();

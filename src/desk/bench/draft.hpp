@@ -63,6 +63,7 @@ private:
     Week week_;
     Place place_;
     std::map<Place, QString> marks_;
+    std::uint64_t measured_ = 0; // gymRevision() of the gym that was measured
     Gym::BlockPtr block_;
     bool previewing_ = false;
     SessionTime time_;

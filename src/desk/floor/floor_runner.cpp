@@ -57,7 +57,7 @@ void FloorRunner::want(std::optional<FloorOptions> options) {
 // A change that is the answer's own arrival is none.
 void FloorRunner::follow() {
     const Gym::BlockPtr block = draft_.shown();
-    const std::uint64_t gym = draft_.gym().revision();
+    const std::uint64_t gym = draft_.gym().gymRevision();
     const bool sameDraft = gym_ && block == block_ && gym == gymRevision_;
     if (sameDraft && draft_.week() == week_) return;
     const bool otherMonth = !block || !block_ || block->month != block_->month;

@@ -5,10 +5,10 @@
 #include "desk/frame/gym_opening.hpp"
 #include "desk/frame/notice.hpp"
 #include "desk/frame/prompts.hpp"
+#include "desk/frame/whole_file.hpp"
 #include "desk/frame/work_line.hpp"
 
 #include <QFileInfo>
-#include <QSaveFile>
 
 namespace bw {
 
@@ -31,16 +31,6 @@ Result<std::optional<std::vector<LiftResult>>> allResults(GymFile& file, WorkLin
     return std::optional(std::move(results));
 }
 
-Result<bool> writeFile(const QString& path, const std::string& text) {
-    QSaveFile out(path); // the old file stays until the new one is whole
-    const bool done = out.open(QIODevice::WriteOnly) &&
-                      out.write(text.data(), static_cast<qint64>(text.size())) ==
-                          static_cast<qint64>(text.size()) &&
-                      out.commit();
-    if (done) return true;
-    return Message{"%1 could not be written: %2. What was there before is still there.",
-                   {path.toStdString(), out.errorString().toStdString()}};
-}
 } // namespace
 
 BundleActions::BundleActions(OpenGym& gym, Actions& actions, Notice& notice, WorkLine& work,
@@ -79,7 +69,7 @@ void BundleActions::write() {
     if (!file) return;
     auto results = allResults(gym_.file(), work_);
     if (!notice_.hear(results) || !results.value()) return;
-    notice_.hear(writeFile(*file, writeBundle(bundleOf(gym_.gym(), *results.value()))));
+    notice_.hear(writeWhole(*file, writeBundle(bundleOf(gym_.gym(), *results.value()))));
 }
 
 } // namespace bw

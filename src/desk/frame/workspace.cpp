@@ -16,11 +16,14 @@
 #include "desk/frame/places_column.hpp"
 #include "desk/frame/status_line.hpp"
 #include "desk/frame/undo_actions.hpp"
+#include "desk/ledger/ledger_actions.hpp"
+#include "desk/ledger/ledger_page.hpp"
 #include "desk/limits/limits_page.hpp"
 #include "desk/sheets/sheets_page.hpp"
 #include "desk/stair/stair_page.hpp"
 
 #include <QActionGroup>
+#include <QDate>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
@@ -54,11 +57,16 @@ void Workspace::addPlaces(Actions& actions) {
     auto* floor = new FloorPage(draft_, floor_, pages_);
     auto* stair = new StairPage(draft_, actions, pages_);
     auto* almanac = new AlmanacPage(draft_, pages_);
+    const QDate now = QDate::currentDate();
+    auto* ledger =
+        new LedgerPage(draft_, Date::of(now.year(), now.month(), now.day()).value(), pages_);
+    new LedgerActions(*gym_, *ledger, *notice_, status_->work());
     sheets_ = new SheetsPage(draft_, pages_);
     addPlace(actions, 1, QStringLiteral("bench"), tr("Bench"), bench_);
     addPlace(actions, 2, QStringLiteral("floor"), tr("Floor"), floor);
     addPlace(actions, 3, QStringLiteral("stair"), tr("Stair"), stair);
     addPlace(actions, 5, QStringLiteral("almanac"), tr("Almanac"), almanac);
+    addPlace(actions, 6, QStringLiteral("ledger"), tr("Ledger"), ledger);
     addPlace(actions, 7, QStringLiteral("sheets"), tr("Sheets"), sheets_);
     connect(bench_, &BenchPage::floorWanted, content_, [this, floor] { goTo(floor); });
     connect(floor, &FloorPage::picked, content_, [this] { goTo(bench_); });
@@ -67,6 +75,7 @@ void Workspace::addPlaces(Actions& actions) {
     connect(stair, &StairPage::refused, notice_, &Notice::tell);
     connect(almanac, &AlmanacPage::benchWanted, content_, [this] { goTo(bench_); });
     connect(almanac, &AlmanacPage::refused, notice_, &Notice::tell);
+    connect(ledger, &LedgerPage::refused, notice_, &Notice::tell);
 }
 
 // A page beside the places: reached from a finding or the menu, left by Esc.

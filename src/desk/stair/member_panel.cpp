@@ -23,9 +23,9 @@ namespace bw {
 
 namespace {
 QString dayText(const std::optional<Date>& newest) {
-    return newest ? MemberPanel::tr("As of %1, the day of the newest result.")
+    return newest ? StairMemberPanel::tr("As of %1, the day of the newest result.")
                         .arg(plain(newest->text()))
-                  : MemberPanel::tr("This gym has no results yet.");
+                  : StairMemberPanel::tr("This gym has no results yet.");
 }
 
 // As broad as a sheet leaves it, in a style of its own.
@@ -36,13 +36,13 @@ QTextBrowser* makePage(QWidget* parent) {
     page->setOpenLinks(false);
     page->setTabChangesFocus(true);
     page->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-    page->setAccessibleName(MemberPanel::tr("What the slot asks of the member"));
+    page->setAccessibleName(StairMemberPanel::tr("What the slot asks of the member"));
     page->document()->setDocumentMargin(0);
     return page;
 }
 } // namespace
 
-MemberPanel::MemberPanel(QWidget* parent)
+StairMemberPanel::StairMemberPanel(QWidget* parent)
     : QWidget(parent), box_(new QComboBox(this)), about_(new QLabel(this)),
       empty_(new QLabel(this)), ruler_(new EstimateRuler(this)), page_(makePage(this)),
       stack_(new QStackedWidget(this)) {
@@ -82,11 +82,11 @@ MemberPanel::MemberPanel(QWidget* parent)
         choose(at <= 0 ? std::nullopt
                        : std::optional(offered_[static_cast<std::size_t>(at - 1)].first));
     });
-    connect(box_->lineEdit(), &QLineEdit::editingFinished, this, &MemberPanel::typed);
+    connect(box_->lineEdit(), &QLineEdit::editingFinished, this, &StairMemberPanel::typed);
     setFocusProxy(box_);
 }
 
-void MemberPanel::setMembers(const std::vector<Member>& members) {
+void StairMemberPanel::setMembers(const std::vector<Member>& members) {
     std::vector<std::pair<MemberId, QString>> offered;
     for (const Member& m : members)
         if (m.active) offered.emplace_back(m.id, plain(m.name));
@@ -102,7 +102,7 @@ void MemberPanel::setMembers(const std::vector<Member>& members) {
     follow();
 }
 
-void MemberPanel::follow() {
+void StairMemberPanel::follow() {
     const auto at =
         std::ranges::find_if(offered_, [&](const auto& o) { return o.first == member_; });
     if (at == offered_.end()) member_.reset();
@@ -110,7 +110,7 @@ void MemberPanel::follow() {
     box_->setCurrentIndex(member_ ? static_cast<int>(at - offered_.begin()) + 1 : 0);
 }
 
-void MemberPanel::choose(const std::optional<MemberId>& member) {
+void StairMemberPanel::choose(const std::optional<MemberId>& member) {
     const bool other = member != member_;
     member_ = member;
     follow();
@@ -118,7 +118,7 @@ void MemberPanel::choose(const std::optional<MemberId>& member) {
 }
 
 // A name, or the beginning of exactly one; else as before.
-void MemberPanel::typed() {
+void StairMemberPanel::typed() {
     const QString text = box_->currentText().trimmed();
     if (text.isEmpty() || text == box_->itemText(0)) return choose(std::nullopt);
     const auto count = [&](const auto& fits) {
@@ -136,17 +136,17 @@ void MemberPanel::typed() {
     follow();
 }
 
-void MemberPanel::goTo() {
+void StairMemberPanel::goTo() {
     box_->setFocus(Qt::ShortcutFocusReason);
     box_->lineEdit()->selectAll();
 }
 
-void MemberPanel::showTrouble(const QString& why) {
+void StairMemberPanel::showTrouble(const QString& why) {
     stack_->setCurrentIndex(0);
     tellTrouble(*empty_, why);
 }
 
-void MemberPanel::show(const Shown& shown) {
+void StairMemberPanel::show(const Shown& shown) {
     empty_->setPalette({});
     if (!shown.member) {
         empty_->setText(offered_.empty()

@@ -14,10 +14,10 @@ namespace bw {
 
 class EstimateRuler;
 
-class MemberPanel : public QWidget {
+class StairMemberPanel : public QWidget {
     Q_OBJECT
 public:
-    explicit MemberPanel(QWidget* parent);
+    explicit StairMemberPanel(QWidget* parent);
 
     void setMembers(const std::vector<Member>& members); // the active ones are offered
     [[nodiscard]] std::optional<MemberId> member() const { return member_; }

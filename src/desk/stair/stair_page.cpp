@@ -49,7 +49,7 @@ StairPage::StairPage(Draft& draft, Actions& actions, QWidget* parent)
       loads_(new LoadModel(this)), slots_(new SlotModel(this)),
       loadTable_(new WeekTable(*loads_, tr("Load of the weeks"), this)),
       slotTable_(new WeekTable(*slots_, tr("What each slot asks, week by week"), this)),
-      panel_(new MemberPanel(this)), caveats_(new QLabel(this)), sentence_(new QLabel(this)) {
+      panel_(new StairMemberPanel(this)), caveats_(new QLabel(this)), sentence_(new QLabel(this)) {
     auto* across = new QSplitter(Qt::Horizontal, this);
     across->setChildrenCollapsible(false);
     across->addWidget(makePaper());
@@ -116,7 +116,7 @@ void StairPage::wire() {
         draft_.setPlace(slots_->row(at.row()).place);
         Q_EMIT picked();
     });
-    connect(panel_, &MemberPanel::chosen, this, [this] {
+    connect(panel_, &StairMemberPanel::chosen, this, [this] {
         results_.reset();
         shown_.reset();
         refresh();

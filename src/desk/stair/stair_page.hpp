@@ -13,7 +13,7 @@ namespace bw {
 
 class Actions;
 class LoadModel;
-class MemberPanel;
+class StairMemberPanel;
 class SlotModel;
 class StairView;
 class WeekTable;
@@ -50,7 +50,7 @@ private:
     LoadModel* loads_;
     SlotModel* slots_;
     WeekTable *loadTable_, *slotTable_;
-    MemberPanel* panel_;
+    StairMemberPanel* panel_;
     QLabel *caveats_, *sentence_;
     std::optional<Place> place_; // the slot on show
     std::optional<MemberResults> results_;

@@ -36,16 +36,19 @@ template <class I> std::vector<Named<I>> found(sqlite::Database& db, std::string
 std::int64_t firstDay(const ResultQuery& query) {
     return query.from ? dayNumber(*query.from) : std::numeric_limits<std::int64_t>::min();
 }
+std::int64_t lastDay(const ResultQuery& query) {
+    return query.until ? dayNumber(*query.until) : std::numeric_limits<std::int64_t>::max();
+}
 
 // Along the primary key, a member's days one after the other.
 void visitMembers(sqlite::Database& db, const ResultQuery& query, const Visit& visit) {
     std::unordered_map<std::int64_t, ExerciseId> lifted;
     for (auto& l : found(db, "lifted", query.exercises)) lifted.emplace(l.key, std::move(l.id));
-    auto rows =
-        db.prepare("SELECT member, lifted, day, set_no, reps, rir_tenths, load_ug, extras "
-                   "FROM result WHERE member = ? AND day >= ? ORDER BY day, lifted, set_no");
+    auto rows = db.prepare("SELECT member, lifted, day, set_no, reps, rir_tenths, load_ug, extras "
+                           "FROM result WHERE member = ? AND day BETWEEN ? AND ? "
+                           "ORDER BY day, lifted, set_no");
     for (const auto& member : found(db, "member", query.members)) {
-        rows.bind(member.key, firstDay(query));
+        rows.bind(member.key, firstDay(query), lastDay(query));
         while (rows.step()) {
             const auto exercise = lifted.find(rows.integer(1));
             if (exercise == lifted.end()) continue;
@@ -59,11 +62,12 @@ void visitMembers(sqlite::Database& db, const ResultQuery& query, const Visit& v
 void visitExercises(sqlite::Database& db, const ResultQuery& query, const Visit& visit) {
     auto rows = db.prepare("SELECT member, lifted, day, set_no, reps, rir_tenths, load_ug, extras "
                            "FROM result INDEXED BY result_by_exercise "
-                           "WHERE lifted = ? AND member = ? AND day >= ? ORDER BY day, set_no");
+                           "WHERE lifted = ? AND member = ? AND day BETWEEN ? AND ? "
+                           "ORDER BY day, set_no");
     const auto members = found(db, "member", query.members);
     for (const auto& exercise : found(db, "lifted", query.exercises))
         for (const auto& member : members) {
-            rows.bind(exercise.key, member.key, firstDay(query));
+            rows.bind(exercise.key, member.key, firstDay(query), lastDay(query));
             while (rows.step())
                 if (!visit(readResult(rows, member.id, exercise.id))) return;
             rows.reset();
