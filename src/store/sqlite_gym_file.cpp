@@ -21,11 +21,19 @@ namespace bw::store {
 using sqlite::Transaction;
 
 namespace {
-// After it the log must not hold the member any longer; the pages of the file are overwritten, as
-// secure_delete says.
 bool erases(const std::vector<Change>& changes) {
     return std::any_of(changes.begin(), changes.end(),
                        [](const Change& c) { return std::holds_alternative<RemoveMember>(c); });
+}
+
+// The log may still hold the pages as they were; those of the file are overwritten, as
+// secure_delete says. The change is stored whether this works or not: else closing does it.
+void emptyLog(sqlite::Database& db) {
+    try {
+        db.script("PRAGMA wal_checkpoint(TRUNCATE)");
+    } catch (const sqlite::Failure&) {
+        return;
+    }
 }
 } // namespace
 
@@ -57,7 +65,7 @@ Result<bool> SqliteGymFile::apply(const std::vector<Change>& changes) {
         Transaction all(db_, Transaction::Kind::Write);
         write(db_, changes);
         all.commit();
-        if (erases(changes)) db_.script("PRAGMA wal_checkpoint(TRUNCATE)");
+        if (erases(changes)) emptyLog(db_);
         return true;
     });
 }

@@ -5,6 +5,8 @@
 // in its cache. Prints milliseconds and how much memory the answers took; ends with 1 when a mark
 // named in kMost... is missed.
 #include "blockwright/ledger/target.hpp"
+#include "desk/ledger/class_day.hpp"
+#include "desk/ledger/member_story.hpp"
 #include "interchange/bundle.hpp"
 #include "store/gym_file.hpp"
 #include "support/fixtures.hpp"
@@ -167,6 +169,24 @@ void grid(const Gym& gym, GymFile& file, int members) {
     if (slots < static_cast<std::size_t>(14 * members)) std::exit(2);
 }
 
+// What the Ledger screen reads for the rows that it shows, and who came.
+void deskGrid(const Gym& gym, GymFile& file, int members) {
+    std::vector<MemberId> ids;
+    for (int m = 0; m < members; ++m) ids.push_back(member(m));
+    ClassDay day(gym, Date::of(2026, 11, 23).value(), true);
+    require(day.readCame(file));
+    require(day.read(file, ids));
+    for (const MemberId& id : ids)
+        if (!day.row(id) || day.row(id)->cells.size() < 8) std::exit(2);
+}
+
+// The member beside it: the first, who has a flag.
+void deskMember(const std::shared_ptr<const Gym>& gym, GymFile& file) {
+    const Gym::BlockPtr block = gym->latest();
+    const auto story = tellOf(file, {gym, member(0), {}, {}, today(), block});
+    if (!story || story->days.size() < 50) std::exit(2);
+}
+
 bool tell(const char* what, double ms, double most) {
     std::printf("%-34s %8.1f ms\n", what, ms);
     return ms <= most;
@@ -184,6 +204,13 @@ int main() {
     forgetPeak();
     const double before = peakMegabytes();
     bool good = tell("page of one member", milliseconds([&] { page(gym, file); }), kMostMsOfPage);
+    const auto kept = std::make_shared<const Gym>(gym);
+    good &= tell("screen: grid of 12 members", milliseconds([&] { deskGrid(gym, file, 12); }),
+                 kMostMsOfGrid);
+    good &= tell("screen: grid of 24 members", milliseconds([&] { deskGrid(gym, file, 24); }),
+                 kMostMsOfGrid);
+    good &=
+        tell("screen: one member", milliseconds([&] { deskMember(kept, file); }), kMostMsOfPage);
     good &= tell("grid of 12 members", milliseconds([&] { grid(gym, file, 12); }), kMostMsOfGrid);
     good &= tell("grid of 40 members", milliseconds([&] { grid(gym, file, 40); }), kMostMsOfGrid);
     good &= tell("targets of 400 members", milliseconds([&] { grid(gym, file, kMembers); }),

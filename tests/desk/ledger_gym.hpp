@@ -55,7 +55,7 @@ inline Gym ledgerGym() {
     gym.put(std::move(b));
     gym.put(Member{who("m-001"), "Ada", {}, true, {}});
     gym.put(Member{
-        who("m-002"), "Bo", {{Demand::Overhead, FlagLevel::Avoid, "right side", {}}}, true, {}});
+        who("m-002"), "Bo", {{Demand::Overhead, FlagLevel::Avoid, "right <side>", {}}}, true, {}});
     gym.put(Member{who("m-003"), "Cy", {}, false, {}});
     return gym;
 }

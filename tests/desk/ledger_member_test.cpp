@@ -61,6 +61,8 @@ TEST_CASE("Beside the grid stands the member of the row, in the exercise of the 
     CHECK(d.words("member-estimate").starts_with("No results of it yet."));
     d.go(1, 0);
     CHECK(d.words("member-name") == "Bo");
+    d.go(1, 2); // what a flag puts in the place of the drafted
+    CHECK(d.page->panel().story()->exercise == ex("low-press"));
 }
 
 TEST_CASE("A set typed in is in the trend at once, and as of an earlier day it is not") {
@@ -96,7 +98,7 @@ TEST_CASE("Flags tell what to do instead, and who decides") {
     LedgerDesk d;
     d.go(1, 0);
     const std::string flags = d.words("member-flags");
-    CHECK(flags.find("avoid overhead – right side") != std::string::npos);
+    CHECK(flags.find("avoid overhead – right &lt;side&gt;") != std::string::npos);
     CHECK(flags.find("C1 high-press → low-press") != std::string::npos);
     CHECK(flags.find("licensed professional decides") != std::string::npos);
     d.go(0, 0);

@@ -175,7 +175,9 @@ void LedgerPage::tellCell(const QModelIndex& cell) {
     if (now == told_ && panel_->story()) return;
     told_ = now;
     StoryAsk ask{day_->gymKept(), member->id, {}, {}, day_->date(), day_->block()};
-    for (const ClassColumn& column : day_->columns()) ask.session.push_back(column.exercise);
+    if (const ClassRow* row = day_->row(member->id))
+        for (const ClassCell& c : row->cells)
+            if (!c.ruledOut) ask.session.push_back(c.exercise);
     if (at) ask.exercise = at->exercise;
     panel_->show(std::move(ask), {});
 }

@@ -21,6 +21,11 @@ QString repsAndLeft(const PlanStep& plan) {
     return text;
 }
 
+QString withoutStop(QString sentence) {
+    if (sentence.endsWith(QLatin1Char('.'))) sentence.chop(1);
+    return sentence;
+}
+
 QString rangeWords(Range<int> range) {
     return range.lo() == range.hi() ? QString::number(range.lo())
                                     : QStringLiteral("%1–%2").arg(range.lo()).arg(range.hi());
@@ -77,7 +82,7 @@ QString cellSentence(const ClassDay& day, const Member& member, const ClassColum
     QStringList parts{plain(member.name), slotMark(*day.block(), column.place) + QLatin1Char(' ') +
                                               exerciseName(gym, cell.exercise)};
     if (cell.instead && (cell.ruledOut || cell.exercise != column.exercise))
-        parts << say(cell.instead->text);
+        parts << withoutStop(say(cell.instead->text));
     if (!cell.sets.empty()) parts << tr("this day %1").arg(setsWords(cell.sets, unit));
     if (cell.lastOn)
         parts << tr("last %1 on %2").arg(setsWords(cell.last, unit), dayText(*cell.lastOn));

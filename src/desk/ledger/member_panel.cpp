@@ -19,7 +19,7 @@ namespace {
 QString flagLine(const Flag& flag) {
     QString text = flagWords(flag);
     if (!flag.note.empty()) text += QStringLiteral(" – ") + plain(flag.note);
-    return QStringLiteral("⚑ ") + text;
+    return QStringLiteral("<p>⚑ %1</p>").arg(text.toHtmlEscaped());
 }
 
 QString substituteLine(const Block& block, const MemberSubstitute& s, const Gym& gym) {
@@ -27,8 +27,9 @@ QString substituteLine(const Block& block, const MemberSubstitute& s, const Gym&
     const QString drafted = slot && slot->exercise ? exerciseName(gym, *slot->exercise) : QString();
     const QString instead =
         s.substitute ? plain(s.substitute->name) : MemberPanel::tr("leave it out");
-    return QStringLiteral("%1 %2 → %3\n%4")
-        .arg(slotMark(block, s.place), drafted, instead, say(s.text));
+    return QStringLiteral("<p><b>%1 %2 → %3</b><br>%4</p>")
+        .arg(slotMark(block, s.place), drafted.toHtmlEscaped(), instead.toHtmlEscaped(),
+             say(s.text).toHtmlEscaped());
 }
 } // namespace
 
@@ -77,6 +78,7 @@ void MemberPanel::assemble() {
     estimate_ = words("member-estimate");
     next_ = words("member-next");
     flags_ = words("member-flags");
+    flags_->setTextFormat(Qt::RichText); // names and notes are escaped
     edit_ = new QPushButton(tr("Name and &flags…"), inside_);
     auto* column = new QVBoxLayout(inside_);
     column->setContentsMargins(14, 12, 14, 12);
@@ -150,12 +152,12 @@ void MemberPanel::fillFlags() {
     for (const Flag& flag : story_->member->flags) lines << flagLine(flag);
     if (ask_->block)
         for (const MemberSubstitute& s : story_->substitutes)
-            lines << QString() << substituteLine(*ask_->block, s, *story_->gym);
+            lines << substituteLine(*ask_->block, s, *story_->gym);
     if (!lines.isEmpty())
-        lines << QString()
-              << tr("A flag only looks for another exercise. About pain, injury or return to "
-                    "training a licensed professional decides.");
-    flags_->setText(lines.join(QLatin1Char('\n')));
+        lines << QStringLiteral("<p>%1</p>")
+                     .arg(tr("A flag only looks for another exercise. About pain, injury or return "
+                             "to training a licensed professional decides."));
+    flags_->setText(lines.join(QString()));
     flags_->setVisible(!lines.isEmpty());
     edit_->setEnabled(file_.writable());
 }
