@@ -55,12 +55,12 @@ double since(std::chrono::steady_clock::time_point start) {
         .count();
 }
 
-struct Figures {
+struct Worst {
     int asked = 0, proved = 0;
     double worst = 0, first = 0, gap = 0; // milliseconds; gap as a share of the penalty
 };
 
-void measure(const Gym& gym, const Block& draft, std::chrono::milliseconds most, Figures& out) {
+void measure(const Gym& gym, const Block& draft, std::chrono::milliseconds most, Worst& out) {
     std::stop_source end;
     const std::jthread timer([&](const std::stop_token& done) {
         const auto until = std::chrono::steady_clock::now() + most;
@@ -86,8 +86,8 @@ void measure(const Gym& gym, const Block& draft, std::chrono::milliseconds most,
                     answer->answers.front().penalty, answer->bound);
 }
 
-Figures measureAll(const Gym& gym, std::size_t slots, bool doses, std::chrono::milliseconds most) {
-    Figures out;
+Worst measureAll(const Gym& gym, std::size_t slots, bool doses, std::chrono::milliseconds most) {
+    Worst out;
     for (const auto& month : gym.blocks)
         measure(gym, opened(*month.second, slots, doses), most, out);
     std::printf("%2zu open, %s doses: %d of %d proved, worst %.0f ms, first answer %.0f ms, "
@@ -102,9 +102,9 @@ int main() {
     const Gym gym = demo();
     bool good = true;
     for (const bool doses : {true, false}) {
-        const Figures one = measureAll(gym, 1, doses, std::chrono::seconds{1});
-        const Figures six = measureAll(gym, 6, doses, std::chrono::seconds{1});
-        const Figures all = measureAll(gym, 99, doses, std::chrono::seconds{3});
+        const Worst one = measureAll(gym, 1, doses, std::chrono::seconds{1});
+        const Worst six = measureAll(gym, 6, doses, std::chrono::seconds{1});
+        const Worst all = measureAll(gym, 99, doses, std::chrono::seconds{3});
         good = good && one.worst <= kMostMsOfOne && six.gap <= kMostGapOfSix &&
                all.first <= kMostMsOfFirst;
     }
