@@ -20,6 +20,8 @@ Interrupt::Interrupt() {
     sigaction(SIGTERM, &action, nullptr);
 }
 
+bool Interrupt::asked() { return g_asked != 0; }
+
 void Interrupt::check() {
     if (g_asked) throw Ending(Exit::Interrupted, "Stopped as asked; nothing was changed.");
 }

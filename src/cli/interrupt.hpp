@@ -7,7 +7,8 @@ namespace bw::cli {
 
 class Interrupt {
 public:
-    Interrupt(); // from now on
+    Interrupt();                       // from now on
+    [[nodiscard]] static bool asked(); // for an end
     // Throws Ending when an end was asked for.
     static void check();
 };

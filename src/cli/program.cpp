@@ -10,6 +10,7 @@
 #include "cli/import_command.hpp"
 #include "cli/interrupt.hpp"
 #include "cli/ledger_command.hpp"
+#include "cli/propose_command.hpp"
 #include "cli/sheets_command.hpp"
 #include "cli/stair_command.hpp"
 #include "cli/terminal.hpp"
@@ -33,6 +34,7 @@ constexpr const char* kFooter =
     "  bwright time --gym gym.bwgym --month 2026-09 --week 2 --json\n"
     "  bwright balance --gym gym.bwgym --json\n"
     "  bwright floor --bundle month.bundle.json --members 12 --week 2 --runs 200\n"
+    "  bwright propose --bundle month.bundle.json --top 3\n"
     "  bwright almanac --gym gym.bwgym --months 12\n"
     "  bwright stair --bundle month.bundle.json\n"
     "  bwright ledger --gym gym.bwgym --json\n"
@@ -68,6 +70,7 @@ std::vector<std::unique_ptr<Command>> allCommands() {
     all.push_back(std::make_unique<CheckCommand>());
     all.push_back(std::make_unique<BalanceCommand>());
     all.push_back(std::make_unique<FloorCommand>());
+    all.push_back(std::make_unique<ProposeCommand>());
     all.push_back(std::make_unique<AlmanacCommand>());
     all.push_back(std::make_unique<StairCommand>());
     all.push_back(std::make_unique<LedgerCommand>());

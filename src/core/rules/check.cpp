@@ -10,13 +10,10 @@
 #include "core/rules/gym_limit.hpp"
 
 #include <algorithm>
-#include <array>
 
 namespace bw {
 
 namespace {
-constexpr std::array<std::string_view, 3> kWeightNames{"weight_stop", "weight_look", "weight_note"};
-
 bool sameMatter(const Finding& a, const Finding& b) {
     return a.place == b.place && a.about == b.about && a.rule == b.rule;
 }
@@ -57,13 +54,6 @@ std::vector<Finding> judgeOnce(const Rule& rule, const std::vector<Facts>& weeks
     return found;
 }
 
-double weightOf(const GymSettings& gym, const Rule& rule, Level level) {
-    const std::array<double, 3> own{rule.weights.stop, rule.weights.look, rule.weights.note};
-    const auto i = static_cast<std::size_t>(level);
-    const LimitValue* set = gymLimit(gym, rule.id, kWeightNames[i]);
-    return set ? set->lo : own[i];
-}
-
 // Which findings the coach has accepted. A single week's is accepted when the month's is.
 class Accepted {
 public:
@@ -95,7 +85,7 @@ void sortOut(const Gym& gym, const Rule& rule, const Accepted& accepted, std::ve
             out.accepted.push_back({std::move(f), *reason});
             continue;
         }
-        out.penalty += weightOf(gym.settings, rule, f.level);
+        out.penalty += weightIn(gym.settings, rule, f.level);
         out.findings.push_back(std::move(f));
     }
 }

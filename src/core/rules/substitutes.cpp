@@ -19,6 +19,8 @@ std::vector<std::string_view> strengthRoles(const Facts& facts, const SlotFact& 
     return {"strength-heavy", "strength-long"};
 }
 
+} // namespace
+
 std::vector<std::string_view> rolesFor(const Facts& facts, const SlotFact& slot) {
     if (slot.exercise == nullptr && slot.slot->role) return {slot.slot->role->text()};
     if (slot.section->kind == SectionKind::Strength) return strengthRoles(facts, slot);
@@ -31,6 +33,7 @@ bool patternFits(const Slot& slot, const Exercise& e) {
                slot.patterns.end();
 }
 
+namespace {
 class Choice {
 public:
     Choice(const Facts& facts, const SlotFact& slot, std::size_t most, const Fits& fits)

@@ -17,4 +17,9 @@ using Fits = std::function<bool(const Exercise&)>;
 [[nodiscard]] std::vector<const Exercise*> substitutes(const Facts& facts, const SlotFact& slot,
                                                        std::size_t most, const Fits& fits);
 
+// The roles that belong in a slot: the one that an open slot wants, else its place's.
+[[nodiscard]] std::vector<std::string_view> rolesFor(const Facts& facts, const SlotFact& slot);
+// Is it mainly of a pattern that an open slot wants? True of every other slot.
+[[nodiscard]] bool patternFits(const Slot& slot, const Exercise& e);
+
 } // namespace bw

@@ -4,6 +4,7 @@
 #include "core/rules/wording.hpp"
 
 #include <algorithm>
+#include <array>
 #include <stdexcept>
 
 namespace bw {
@@ -37,6 +38,14 @@ LimitValue limitIn(const GymSettings& gym, std::string_view rule, std::string_vi
                                  [&](const Rule& r) { return r.id == rule; });
     if (it == ruleBook().end()) throw std::logic_error("There is no rule " + std::string(rule));
     return limitOf(gym, *it, name);
+}
+
+double weightIn(const GymSettings& gym, const Rule& rule, Level level) {
+    constexpr std::array<std::string_view, 3> kNames{"weight_stop", "weight_look", "weight_note"};
+    const std::array<double, 3> own{rule.weights.stop, rule.weights.look, rule.weights.note};
+    const auto i = static_cast<std::size_t>(level);
+    const LimitValue* set = gymLimit(gym, rule.id, kNames[i]);
+    return set ? set->lo : own[i];
 }
 
 const LimitSpec& Verdict::spec(std::string_view name) const { return specOf(rule_, name); }

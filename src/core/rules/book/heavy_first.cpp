@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/rules/book/heavy_first.hpp"
 #include "core/rules/book/book.hpp"
 #include "core/rules/book/pairs.hpp"
 #include "core/rules/remedies.hpp"
@@ -91,7 +92,6 @@ std::vector<Remedy> remediesFor(const Facts& facts, const Order& order, Place gr
 
 void judgeOrder(const Facts& facts, Verdict& verdict, const Order& order) {
     const bool reps = order.repsWrong();
-    if (!reps && !order.effortWrong()) return;
     const auto measure = [&](const SlotFact& s) {
         return reps ? s.slot->dose->middle() : doubledReserve(s) / 20.0;
     };
@@ -104,28 +104,36 @@ void judgeOrder(const Facts& facts, Verdict& verdict, const Order& order) {
     f.remedies = remediesFor(facts, order, group);
 }
 
-void judgeLong(const Facts& facts, Verdict& verdict, const Order& order) {
+void judgeLong(const Facts& facts, Verdict& verdict, const SlotFact& second) {
     const double least = verdict.limit("second_reps").lo;
-    if (!inReps(order.second) || order.second.slot->dose->lo() >= least) return;
-    const auto now = order.second.slot->dose->amount();
+    const auto now = second.slot->dose->amount();
     Finding& f = verdict.add(
-        Level::Look, order.second.place, order.second.slot->dose->lo(), "second_reps",
+        Level::Look, second.place, second.slot->dose->lo(), "second_reps",
         {"%1 is the long set of its pair and starts at %2 reps; %3 or more "
          "make it long.",
-         {slotLabel(facts.block, order.second), std::to_string(now.lo()), numberText(least)}});
+         {slotLabel(facts.block, second), std::to_string(now.lo()), numberText(least)}});
     const auto lo = static_cast<std::int64_t>(std::ceil(least));
     if (const auto dose = Dose::reps(lo, std::max(lo, now.hi())))
-        f.remedies = {setDoseTo(facts, order.second, *dose)};
+        f.remedies = {setDoseTo(facts, second, *dose)};
+}
+} // namespace
+
+HeavyFaults heavyFaults(const SlotFact& first, const SlotFact& second, double least) {
+    const Order order{first, second};
+    const bool shortSecond = inReps(second) && second.slot->dose->lo() < least;
+    // The wrong way round already says it of a short second set that should have been the first.
+    return {order.repsWrong() || order.effortWrong(),
+            shortSecond && !(order.repsWrong() && order.swapHelps())};
 }
 
+namespace {
 void judge(const Facts& facts, Verdict& verdict) {
     if (facts.block.format != Format::HeavyThenLong) return;
+    const double least = verdict.limit("second_reps").lo;
     eachStrengthPair(facts, [&](const SlotFact& first, const SlotFact& second) {
-        const Order order{first, second};
-        judgeOrder(facts, verdict, order);
-        // The wrong way round already says it of a short second set that should have been the
-        // first.
-        if (!(order.repsWrong() && order.swapHelps())) judgeLong(facts, verdict, order);
+        const HeavyFaults faults = heavyFaults(first, second, least);
+        if (faults.order) judgeOrder(facts, verdict, {first, second});
+        if (faults.shortSecond) judgeLong(facts, verdict, second);
     });
 }
 } // namespace

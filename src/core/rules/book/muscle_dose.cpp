@@ -1,32 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "blockwright/model/shorthand.hpp"
 #include "core/rules/book/book.hpp"
+#include "core/rules/book/large_muscles.hpp"
 #include "core/rules/remedies.hpp"
 #include "core/rules/substitutes.hpp"
 #include "core/rules/wording.hpp"
 
 #include <algorithm>
-#include <array>
 
 namespace bw::book {
 
 namespace {
-// The large groups, and the patterns that train them; when none of those is there at all,
-// pattern-missing says so.
-struct Large {
-    std::string_view muscle;
-    const char* name;
-    std::array<Pattern, 2> patterns;
-};
-constexpr std::array<Large, 6> kLarge{{
-    {"quadriceps", "the quadriceps", {Pattern::Squat, Pattern::Lunge}},
-    {"hamstrings", "the hamstrings", {Pattern::Hinge, Pattern::Hinge}},
-    {"glutes", "the glutes", {Pattern::Hinge, Pattern::Squat}},
-    {"chest", "the chest", {Pattern::HorizontalPush, Pattern::VerticalPush}},
-    {"upper-back", "the upper back", {Pattern::HorizontalPull, Pattern::VerticalPull}},
-    {"lats", "the lats", {Pattern::HorizontalPull, Pattern::VerticalPull}},
-}};
-
 MuscleId idOf(const Large& large) { return MuscleId::parse(large.muscle).value(); }
 
 double shareOf(const MuscleId& muscle, const Exercise& e) {

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/rules/book/options.hpp"
 #include "core/rules/book/book.hpp"
 #include "core/rules/remedies.hpp"
 #include "core/rules/wording.hpp"
@@ -21,6 +22,13 @@ bool hasHarder(const Shelf& shelf, const Exercise& e) {
     return !e.noHarder.empty() || offered(shelf, e.harder);
 }
 
+} // namespace
+
+int waysOpen(const Shelf& shelf, const Exercise& e) {
+    return (hasEasier(shelf, e) ? 1 : 0) + (hasHarder(shelf, e) ? 1 : 0);
+}
+
+namespace {
 Message missing(const std::string& name, bool easier, bool harder) {
     if (!easier && !harder)
         return {"%1 has neither an easier nor a harder option on the Shelf.", {name}};
@@ -74,7 +82,7 @@ void judge(const Facts& facts, Verdict& verdict) {
         const Shelf& shelf = facts.gym.shelf;
         const bool easier = hasEasier(shelf, *slot.exercise);
         const bool harder = hasHarder(shelf, *slot.exercise);
-        const int ways = (easier ? 1 : 0) + (harder ? 1 : 0);
+        const int ways = waysOpen(shelf, *slot.exercise);
         if (ways >= wanted) continue;
         Finding& f = verdict.add(Level::Note, slot.place, ways, "ways",
                                  missing(slotLabel(facts.block, slot), easier, harder));

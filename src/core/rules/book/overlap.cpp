@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/rules/book/book.hpp"
+#include "core/rules/book/overlap_steps.hpp"
 #include "core/rules/remedies.hpp"
 #include "core/rules/substitutes.hpp"
 #include "core/rules/wording.hpp"
@@ -11,13 +12,6 @@ namespace bw::book {
 
 namespace {
 constexpr std::array kTiring{Demand::Grip, Demand::Lumbar, Demand::Overhead, Demand::Impact};
-
-enum class Next { InRound, RoundAgain, NextGroup };
-struct Step {
-    const SlotFact* from;
-    const SlotFact* to;
-    Next how;
-};
 
 using Groups = std::vector<std::vector<const SlotFact*>>; // of one section, none empty
 
@@ -48,13 +42,30 @@ std::vector<Step> stepsOf(const Section& section, const Groups& groups) {
     return out;
 }
 
-std::vector<Demand> shared(const Exercise& a, const Exercise& b, double level) {
+} // namespace
+
+std::vector<Demand> sharedDemands(const Exercise& a, const Exercise& b, double level) {
     std::vector<Demand> out;
     for (const Demand d : kTiring)
         if (a.demands[d] >= level && b.demands[d] >= level) out.push_back(d);
     return out;
 }
 
+std::vector<Step> overlapSteps(const Facts& facts) {
+    std::vector<Step> out;
+    for (int s = 0; s < static_cast<int>(facts.block.sections.size()); ++s) {
+        const Section& section = facts.block.sections[static_cast<std::size_t>(s)];
+        for (const Step& step : stepsOf(section, groupsOf(facts, s))) {
+            const auto same = [&](const Step& o) {
+                return std::minmax(o.from, o.to) == std::minmax(step.from, step.to);
+            };
+            if (std::none_of(out.begin(), out.end(), same)) out.push_back(step);
+        }
+    }
+    return out;
+}
+
+namespace {
 Message textFor(const Facts& facts, const Step& step, const std::vector<Demand>& demands) {
     std::vector<std::string> words;
     words.reserve(demands.size());
@@ -94,7 +105,7 @@ std::vector<Remedy> remediesFor(const Facts& facts, const Step& step,
 void judgeStep(const Facts& facts, Verdict& verdict, const Step& step) {
     if (!step.from->exercise || !step.to->exercise || step.from == step.to) return;
     const double level = verdict.limit("demand").lo;
-    const auto demands = shared(*step.from->exercise, *step.to->exercise, level);
+    const auto demands = sharedDemands(*step.from->exercise, *step.to->exercise, level);
     if (demands.empty()) return;
     int worst = 0;
     for (const Demand d : demands)
@@ -108,18 +119,7 @@ void judgeStep(const Facts& facts, Verdict& verdict, const Step& step) {
 }
 
 void judge(const Facts& facts, Verdict& verdict) {
-    for (int s = 0; s < static_cast<int>(facts.block.sections.size()); ++s) {
-        const Groups groups = groupsOf(facts, s);
-        std::vector<std::pair<const SlotFact*, const SlotFact*>> seen;
-        for (const Step& step :
-             stepsOf(facts.block.sections[static_cast<std::size_t>(s)], groups)) {
-            const std::pair<const SlotFact*, const SlotFact*> pair =
-                std::minmax(step.from, step.to);
-            if (std::find(seen.begin(), seen.end(), pair) != seen.end()) continue;
-            seen.push_back(pair);
-            judgeStep(facts, verdict, step);
-        }
-    }
+    for (const Step& step : overlapSteps(facts)) judgeStep(facts, verdict, step);
 }
 } // namespace
 

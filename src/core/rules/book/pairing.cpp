@@ -24,11 +24,14 @@ double fit(Format format, const Exercise& first, const Exercise& second) {
     if (format == Format::Opposed) return relatedShare(first, second, opposites);
     return relatedShare(first, second, sameOrNeighbours);
 }
-bool fits(Format format, const Exercise& first, const Exercise& second, double least) {
+} // namespace
+
+bool fitsFormat(Format format, const Exercise& first, const Exercise& second, double least) {
     if (format == Format::HeavyThenFast && !explosive(second)) return false;
     return fit(format, first, second) >= least;
 }
 
+namespace {
 std::vector<const SlotFact*> firstsOf(const Facts& facts) {
     std::vector<const SlotFact*> out;
     for (const SlotFact& s : facts.slots)
@@ -41,7 +44,7 @@ std::optional<Format> betterFormat(const Facts& facts, double least) {
     for (const Format other : kPairFormats) {
         bool all = other != facts.block.format;
         eachStrengthPair(facts, [&](const SlotFact& first, const SlotFact& second) {
-            all = all && fits(other, *first.exercise, *second.exercise, least);
+            all = all && fitsFormat(other, *first.exercise, *second.exercise, least);
         });
         if (all) return other;
     }
@@ -56,8 +59,8 @@ std::vector<Remedy> exchange(const Facts& facts, const SlotFact& first, const Sl
         if (slot->slot->locked || slot->slot->main) continue;
         const bool last = slot == &second;
         for (const Exercise* e : substitutes(facts, *slot, 2 - out.size(), [&](const Exercise& x) {
-                 return last ? fits(format, *first.exercise, x, least)
-                             : fits(format, x, *second.exercise, least);
+                 return last ? fitsFormat(format, *first.exercise, x, least)
+                             : fitsFormat(format, x, *second.exercise, least);
              }))
             out.push_back(useExercise(facts, *slot, *e));
         if (!out.empty()) break;
@@ -88,7 +91,7 @@ void judgePair(const Facts& facts, Verdict& verdict, const SlotFact& first,
                const SlotFact& second) {
     const Format format = *facts.block.format;
     const double least = verdict.limit("related_share").lo;
-    if (fits(format, *first.exercise, *second.exercise, least)) return;
+    if (fitsFormat(format, *first.exercise, *second.exercise, least)) return;
     const double measured = fit(format, *first.exercise, *second.exercise);
     const std::vector<std::string> names{slotLabel(facts.block, first),
                                          slotLabel(facts.block, second)};

@@ -12,4 +12,8 @@ void eachStrengthPair(
     const Facts& facts,
     const std::function<void(const SlotFact& first, const SlotFact& second)>& visit);
 
+// Is a pair what the format says? `least` as pairing.related_share has it.
+[[nodiscard]] bool fitsFormat(Format format, const Exercise& first, const Exercise& second,
+                              double least);
+
 } // namespace bw::book

@@ -1,37 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/rules/book/book.hpp"
+#include "core/rules/book/families.hpp"
 #include "core/rules/remedies.hpp"
 #include "core/rules/substitutes.hpp"
 #include "core/rules/wording.hpp"
 
 #include <algorithm>
-#include <array>
 
 namespace bw::book {
-
-namespace {
-struct Family {
-    std::string_view key;
-    Pattern one, other;            // the same twice when there is but one
-    const char* missing;           // when nothing trains it
-    const char* missingWithAPlace; // and an open slot could: %1
-};
-constexpr std::array<Family, 5> kFamilies{{
-    {"squat-or-lunge", Pattern::Squat, Pattern::Lunge,
-     "Nothing in this session trains a squat or a lunge.",
-     "Nothing in this session trains a squat or a lunge; the open slot %1 could."},
-    {"hinge", Pattern::Hinge, Pattern::Hinge, "Nothing in this session trains a hinge.",
-     "Nothing in this session trains a hinge; the open slot %1 could."},
-    {"push", Pattern::HorizontalPush, Pattern::VerticalPush,
-     "Nothing in this session trains a push.",
-     "Nothing in this session trains a push; the open slot %1 could."},
-    {"pull", Pattern::HorizontalPull, Pattern::VerticalPull,
-     "Nothing in this session trains a pull.",
-     "Nothing in this session trains a pull; the open slot %1 could."},
-    {"trunk", Pattern::TrunkStability, Pattern::Rotation,
-     "Nothing in this session trains the trunk, by stability or rotation.",
-     "Nothing in this session trains the trunk, by stability or rotation; the open slot %1 could."},
-}};
 
 double shareIn(const Family& family, const Exercise& e) {
     const auto one = e.patterns[family.one].billionths();
@@ -39,6 +15,7 @@ double shareIn(const Family& family, const Exercise& e) {
     return static_cast<double>(one + other) / Share::kWhole;
 }
 
+namespace {
 int trainedIn(const Facts& facts, const Family& family, double least) {
     return static_cast<int>(
         std::count_if(facts.slots.begin(), facts.slots.end(), [&](const SlotFact& s) {

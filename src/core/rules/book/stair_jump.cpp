@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/rules/book/stair_jump.hpp"
 #include "core/rules/book/book.hpp"
 #include "core/rules/remedies.hpp"
 #include "core/rules/wording.hpp"
@@ -13,11 +14,13 @@ namespace {
 // chart, 1985, 1 + n/30; a single is the maximum itself.
 double epley(double n) { return n <= 1 ? 1 : 1 + n / 30; }
 
-// How much more weight the same repetitions want when fewer are left in reserve, in per cent.
-double rise(double reps, Rir from, Rir to) {
+} // namespace
+
+double riseOfLoad(double reps, Rir from, Rir to) {
     return 100 * (epley(reps + from.reps()) / epley(reps + to.reps()) - 1);
 }
 
+namespace {
 // The fewest repetitions of a strength set: there a repetition in reserve weighs most.
 const SlotFact* heaviest(const Facts& facts) {
     const SlotFact* best = nullptr;
@@ -43,7 +46,7 @@ std::vector<Rir> evenly(Rir first, Rir last, std::size_t weeks) {
 
 bool keeps(const std::vector<Rir>& weeks, double reps, double most) {
     for (std::size_t w = 0; w + 1 < weeks.size(); ++w)
-        if (rise(reps, weeks[w], weeks[w + 1]) > most) return false;
+        if (riseOfLoad(reps, weeks[w], weeks[w + 1]) > most) return false;
     return true;
 }
 
@@ -70,7 +73,7 @@ std::vector<Remedy> remediesFor(const Facts& facts, double reps, double most, st
     std::vector<Rir> gentler;
     gentler.reserve(stair.size());
     for (const StairStep& step : stair) gentler.push_back(step.rir);
-    while (rise(reps, gentler[week], gentler[week + 1]) > most) {
+    while (riseOfLoad(reps, gentler[week], gentler[week + 1]) > most) {
         const auto next = Rir::fromTenths(gentler[week + 1].tenths() + 5);
         if (!next) return {advice({"A gentler step between the two weeks", {}})};
         gentler[week + 1] = *next;
@@ -86,7 +89,7 @@ void judge(const Facts& facts, Verdict& verdict) {
     const auto& stair = facts.block.stair;
     for (std::size_t w = 0; slot && w + 1 < stair.size(); ++w) {
         const double reps = slot->slot->dose->middle();
-        const double percent = rise(reps, stair[w].rir, stair[w + 1].rir);
+        const double percent = riseOfLoad(reps, stair[w].rir, stair[w + 1].rir);
         if (percent <= most) continue;
         Finding& f = verdict.add(
             Level::Look, {}, percent, "percent",

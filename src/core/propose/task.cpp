@@ -1,0 +1,168 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/propose/task.hpp"
+
+#include "blockwright/model/fitting.hpp"
+#include "blockwright/model/shorthand.hpp"
+#include "blockwright/rules/member_substitute.hpp"
+#include "core/floor/served.hpp"
+#include "core/rules/offers.hpp"
+#include "core/rules/substitutes.hpp"
+#include "core/rules/wording.hpp"
+
+#include <algorithm>
+
+namespace bw::proposing {
+
+namespace {
+bool within(Place slot, Place whole) {
+    return (whole.section < 0 || whole.section == slot.section) &&
+           (whole.group < 0 || whole.group == slot.group) &&
+           (whole.slot < 0 || whole.slot == slot.slot);
+}
+
+std::vector<Place> slotsOf(const Block& block) {
+    std::vector<Place> out;
+    Place at;
+    for (at.section = 0; const Section& section : block.sections) {
+        for (at.group = 0; const Group& group : section.groups) {
+            for (at.slot = 0; at.slot < static_cast<int>(group.slots.size()); ++at.slot)
+                out.push_back(at);
+            ++at.group;
+        }
+        ++at.section;
+    }
+    return out;
+}
+
+bool wanted(const Block& draft, Place slot, const std::vector<Place>& places) {
+    const bool open = slotAt(draft, slot)->open() && !slotAt(draft, slot)->locked;
+    if (places.empty()) return open;
+    return std::any_of(places.begin(), places.end(),
+                       [&](Place p) { return p == slot || (open && within(slot, p)); });
+}
+
+std::optional<Message> fault(const Gym& gym, const Block& draft, const ProposeOptions& o) {
+    if (o.answers < 1 || o.answers > ProposeOptions::kMostAnswers)
+        return Message{"Between 1 and %1 answers can be asked for.",
+                       {std::to_string(ProposeOptions::kMostAnswers)}};
+    if (o.threads < 1 || o.threads > ProposeOptions::kMostThreads)
+        return Message{"Between 1 and %1 threads can be asked for.",
+                       {std::to_string(ProposeOptions::kMostThreads)}};
+    if (o.member && !gym.findMember(*o.member))
+        return Message{"This gym has no member %1.", {o.member->text()}};
+    for (const Place p : o.places) {
+        if (p.isSlot() ? !slotAt(draft, p) : p.isGroup() ? !groupAt(draft, p) : false)
+            return Message{"The month has no such place.", {}};
+        if (p.isSection() && !sectionAt(draft, p))
+            return Message{"The month has no such place.", {}};
+        if (p.isSlot() && slotAt(draft, p)->locked)
+            return Message{"%1 is locked: proposals leave it alone. Unlock it first.",
+                           {placeText(draft, p)}};
+    }
+    return std::nullopt;
+}
+
+// One hard limit after the other; the first that leaves nothing is the reason.
+class Sieve {
+public:
+    Sieve(const Task& task, const SlotFact& slot) : task_(task), slot_(slot) {
+        for (const Shelf::Entry& e : task.gym.shelf.entries())
+            if (!e->retired) left_.push_back(e.get());
+        if (left_.empty()) nothing_ = Message{"The Shelf has no exercise to offer.", {}};
+    }
+    template <class Keeps> void keep(Keeps keeps, Message whenNone) {
+        if (nothing_) return;
+        const std::size_t before = left_.size();
+        std::erase_if(left_, [&](const Exercise* e) { return !keeps(*e); });
+        if (!left_.empty()) return;
+        nothing_ = Message{"Nothing on the Shelf can stand in the slot %1. " + whenNone.source,
+                           {placeText(*task_.block, slot_.place), std::to_string(before)}};
+        nothing_->args.insert(nothing_->args.end(), whenNone.args.begin(), whenNone.args.end());
+    }
+    [[nodiscard]] const std::optional<Message>& nothing() const { return nothing_; }
+    [[nodiscard]] std::vector<const Exercise*> left() const { return left_; }
+
+private:
+    const Task& task_;
+    const SlotFact& slot_;
+    std::vector<const Exercise*> left_;
+    std::optional<Message> nothing_;
+};
+
+std::string rolesText(const std::vector<std::string_view>& roles) {
+    std::vector<std::string> words(roles.begin(), roles.end());
+    return listText(words);
+}
+
+std::string patternsText(const Slot& slot) {
+    std::vector<std::string> words;
+    for (const Pattern p : slot.patterns) words.emplace_back(wordOf(p));
+    return listText(words);
+}
+
+bool hasKit(const Gym& gym, const Exercise& e) {
+    return gym.kit.empty() || e.needs.empty() ||
+           std::any_of(e.needs.begin(), e.needs.end(),
+                       [&](const auto& one) { return served(gym, one); });
+}
+
+// %1 is the slot, %2 how many passed the limits before.
+void sift(Sieve& sieve, const Task& task, const SlotFact& slot, const Exercise* now,
+          const Member* member) {
+    const auto roles = rolesFor(*task.facts, slot);
+    sieve.keep(
+        [&](const Exercise& e) {
+            return std::any_of(roles.begin(), roles.end(),
+                               [&](std::string_view role) { return e.hasRole(role); });
+        },
+        {"None of its %2 exercises has the role %3.", {rolesText(roles)}});
+    sieve.keep(
+        [&](const Exercise& e) { return patternFits(*slot.slot, e); },
+        {"None of the %2 of its role is mainly of the pattern %3.", {patternsText(*slot.slot)}});
+    const auto& dose = slot.slot->dose;
+    sieve.keep([&](const Exercise& e) { return !dose || canTime(*slot.slot, e, *dose); },
+               {"None of the %2 of its role and pattern can be timed by the dose %3.",
+                {dose ? doseText(*dose, Sides::Both) : ""}});
+    sieve.keep([&](const Exercise& e) { return hasKit(task.gym, e); },
+               {"The gym has the kit of none of the %2 that would fit.", {}});
+    sieve.keep(
+        [&](const Exercise& e) { return !member || !flagAgainst(*member, e); },
+        {"A flag of %3 rules out all of the %2 that would fit.", {member ? member->name : ""}});
+    const auto& slots = task.facts->slots;
+    sieve.keep(
+        [&](const Exercise& e) {
+            return &e != now && std::none_of(slots.begin(), slots.end(),
+                                             [&](const auto& s) { return s.exercise == &e; });
+        },
+        {"All of the %2 that would fit are in the session already.", {}});
+}
+} // namespace
+
+Result<std::shared_ptr<const Task>> taskOf(const Gym& gym, const Block& draft,
+                                           const ProposeOptions& options) {
+    if (auto wrong = fault(gym, draft, options)) return *wrong;
+    auto block = std::make_unique<Block>(draft);
+    std::vector<Place> places;
+    for (const Place p : slotsOf(draft))
+        if (wanted(draft, p, options.places)) places.push_back(p);
+    if (places.empty()) return Message{"There is no open slot to fill.", {}};
+    for (const Place p : places) slotAt(*block, p)->exercise.reset();
+    auto task = std::make_shared<Task>(gym, std::move(block),
+                                       std::make_unique<const History>(gym, draft.month));
+    task->facts =
+        std::make_unique<const Facts>(Facts::of(gym, *task->block, *task->history, Week::first()));
+    const Member* member = options.member ? gym.findMember(*options.member) : nullptr;
+    const Offers offers(*task->facts);
+    for (const SlotFact& slot : task->facts->slots) {
+        if (std::find(places.begin(), places.end(), slot.place) == places.end()) continue;
+        const auto& now = slotAt(draft, slot.place)->exercise;
+        Sieve sieve(*task, slot);
+        sift(sieve, *task, slot, now ? gym.shelf.find(*now) : nullptr, member);
+        if (sieve.nothing()) return *sieve.nothing();
+        task->targets.push_back({slot.place, sieve.left()});
+        offers.rank(task->targets.back().fits);
+    }
+    return std::shared_ptr<const Task>(std::move(task));
+}
+
+} // namespace bw::proposing
