@@ -12,6 +12,9 @@
 #include "desk/frame/actions.hpp"
 #include "desk/frame/main_window.hpp"
 #include "desk/frame/workspace.hpp"
+#include "desk/ledger/class_model.hpp"
+#include "desk/ledger/class_view.hpp"
+#include "desk/ledger/ledger_page.hpp"
 #include "desk/limits/limits_page.hpp"
 #include "support/fixtures.hpp"
 
@@ -125,6 +128,22 @@ bool saveStair(MainWindow& window, const QString& folder) {
     slots->setFocus();
     return save(window, folder, QStringLiteral("stair"));
 }
+
+// A class half written down, at a lift with a history.
+bool saveLedger(MainWindow& window, const QString& folder) {
+    window.actions().find(QStringLiteral("place-ledger"))->trigger();
+    auto* page = window.findChild<LedgerPage*>();
+    page->showDay(Date::of(2026, 11, 23).value());
+    settle();
+    const QModelIndex first = page->grid().currentIndex();
+    const std::pair<int, const char*> typed[] = {
+        {0, "40x6x2 2"}, {1, "56x6 2; 60x5 1"}, {2, "32x6x2 3"}, {3, "48x6 1"}};
+    for (const auto& [row, sets] : typed)
+        page->model().setData(first.siblingAtRow(row), QString::fromLatin1(sets), Qt::EditRole);
+    page->grid().setCurrentIndex(first.sibling(1, first.column() + 2));
+    page->grid().setFocus();
+    return save(window, folder, QStringLiteral("ledger"));
+}
 } // namespace
 
 int main(int argc, char* argv[]) {
@@ -157,6 +176,7 @@ int main(int argc, char* argv[]) {
     all = saveLimits(window, folder) && all;
     all = saveFloor(window, folder) && all;
     all = saveStair(window, folder) && all;
+    all = saveLedger(window, folder) && all;
     if (QAction* almanac = window.actions().find(QStringLiteral("place-almanac")))
         almanac->trigger();
     all = save(window, folder, QStringLiteral("almanac")) && all;

@@ -75,6 +75,8 @@ void ImportDialog::addMeanings() {
         auto* box = new QComboBox(table_);
         for (const std::string& word : ImportPreview::meanings())
             box->addItem(ImportPreview::meaningName(word));
+        box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+        box->setMinimumContentsLength(12);
         box->setAccessibleName(
             tr("Meaning of the column “%1”")
                 .arg(preview_->headerData(c, Qt::Horizontal, Qt::DisplayRole).toString()));
@@ -128,14 +130,17 @@ void ImportDialog::tell(const ResultsReading& read) {
     faults_->setPlainText(faultLines(read));
     faults_->setVisible(!read.faults.empty());
     bring_->setEnabled(some > 0);
-    bring_->setText(read.faultyRows > 0 && some > 0
+    bring_->setText(some == 0 ? tr("Bring in")
+                    : read.faultyRows > 0
                         ? tr("Bring in %1 sets, leave the faulty rows out").arg(number(some))
                         : tr("Bring in %1 sets").arg(number(some)));
     undo_->setText(some > kMostUndoableSets
                        ? tr("So many sets can't be undone, and what was done before can't be "
                             "undone after it.")
                    : some > 0 ? tr("This is one step, which can be undone.")
-                              : tr("There is nothing to bring in."));
+                   : read.rows > 0
+                       ? tr("There is nothing to bring in.")
+                       : tr("Choose above the rows which columns hold what is missing."));
 }
 
 QString ImportDialog::faultLines(const ResultsReading& read) const {

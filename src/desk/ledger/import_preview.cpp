@@ -34,17 +34,17 @@ QString ImportPreview::meaningName(const std::string& word) {
     static const std::vector<std::pair<std::string, const char*>> names{
         {"", QT_TRANSLATE_NOOP("import", "leave out")},
         {"member", QT_TRANSLATE_NOOP("import", "member")},
-        {"name", QT_TRANSLATE_NOOP("import", "member, if the other is empty")},
+        {"name", QT_TRANSLATE_NOOP("import", "member, else")},
         {"date", QT_TRANSLATE_NOOP("import", "date")},
         {"exercise", QT_TRANSLATE_NOOP("import", "exercise")},
-        {"exercise_name", QT_TRANSLATE_NOOP("import", "exercise, if the other is empty")},
+        {"exercise_name", QT_TRANSLATE_NOOP("import", "exercise, else")},
         {"set", QT_TRANSLATE_NOOP("import", "number of the set")},
         {"reps", QT_TRANSLATE_NOOP("import", "repetitions")},
         {"rir", QT_TRANSLATE_NOOP("import", "left in reserve")},
         {"rpe", QT_TRANSLATE_NOOP("import", "RPE")},
         {"load_kg", QT_TRANSLATE_NOOP("import", "load in kg")},
         {"load_lb", QT_TRANSLATE_NOOP("import", "load in lb")},
-        {"load", QT_TRANSLATE_NOOP("import", "load in the gym's unit")}};
+        {"load", QT_TRANSLATE_NOOP("import", "load")}};
     for (const auto& [known, name] : names)
         if (known == word) return QCoreApplication::translate("import", name);
     return plain(word);
@@ -75,7 +75,7 @@ QVariant ImportPreview::data(const QModelIndex& index, int role) const {
     if (!index.isValid() || !checkIndex(index)) return {};
     const auto column = static_cast<std::size_t>(index.column());
     if (index.row() == 0) {
-        if (role == Qt::DisplayRole) return meaningName(words_[column]);
+        if (role == Qt::AccessibleTextRole) return meaningName(words_[column]); // a box shows it
         if (role != Qt::EditRole) return {};
         const auto at = std::find(meanings().begin(), meanings().end(), words_[column]);
         return static_cast<int>(at - meanings().begin());

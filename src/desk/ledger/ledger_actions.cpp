@@ -92,13 +92,13 @@ void LedgerActions::eraseMember() {
     if (!notice_.hear(traces)) return;
     QString results = tr("no results");
     if (traces->results > 0)
-        results = tr("%n set(s), ", nullptr, static_cast<int>(traces->results)) +
-                  tr("from %1 to %2").arg(dayText(*traces->first), dayText(*traces->last));
+        results = tr("all %1 sets from %2 to %3")
+                      .arg(QString::number(traces->results), dayText(*traces->first),
+                           dayText(*traces->last));
     const int chosen = prompts().choose(
         page_.window(), tr("Erase a member"),
-        tr("%1 will be taken out of this gym file for good and overwritten: the name, %n flag(s) "
-           "and their notes, and ",
-           nullptr, static_cast<int>(member->flags.size()))
+        tr("%1 will be taken out of this gym file for good and overwritten: the name, flags and "
+           "their notes, and ")
                 .arg(plain(member->name)) +
             results +
             tr(".\n\nThis can't be undone, and what was done before can't be undone after it. "

@@ -124,7 +124,7 @@ void LedgerPage::fill() {
     const QModelIndex at = view_->currentIndex();
     const Member* before = model_->member(at.row());
     const std::optional<MemberId> was = before ? std::optional(before->id) : std::nullopt;
-    const int column = std::max(0, at.column());
+    const int column = at.isValid() ? at.column() : firstColumn();
     model_->show(day_, wanted());
     view_->setEmptyText(emptyText());
     const auto& ids = model_->members();
@@ -133,6 +133,15 @@ void LedgerPage::fill() {
     view_->setCurrentIndex(model_->index(row, std::min(column, model_->columnCount() - 1)));
     tellClass();
     tellCell(view_->currentIndex());
+}
+
+// The first of strength, where there is one.
+int LedgerPage::firstColumn() const {
+    const auto& columns = day_->columns();
+    const auto at = std::find_if(columns.begin(), columns.end(), [&](const ClassColumn& c) {
+        return sectionAt(*day_->block(), c.place)->kind == SectionKind::Strength;
+    });
+    return at == columns.end() ? 0 : static_cast<int>(at - columns.begin());
 }
 
 QString LedgerPage::emptyText() const {
@@ -154,7 +163,7 @@ void LedgerPage::tellClass() {
     if (!block) return bar_->setWords({});
     QString words = tr("week %1").arg(day_->week().number());
     if (!block->title.empty()) words += QStringLiteral(" · ") + plain(block->title);
-    words += QStringLiteral(" · ") + tr("%n came", nullptr, model_->count());
+    words += QStringLiteral(" · ") + tr("%1 came").arg(model_->count());
     bar_->setWords(words);
 }
 

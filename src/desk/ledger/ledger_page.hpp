@@ -45,6 +45,7 @@ private:
     void tellClass();
     [[nodiscard]] std::vector<MemberId> wanted() const;
     [[nodiscard]] QString emptyText() const;
+    [[nodiscard]] int firstColumn() const;
 
     struct Told { // what the panel shows
         std::optional<MemberId> member;
