@@ -201,11 +201,15 @@ TEST_CASE("A table is tried out, its columns are given a meaning, and it is one 
         const auto boxes = dialog.findChild<QTableView*>()->findChildren<QComboBox*>();
         REQUIRE(boxes.size() == 5);
         CHECK(boxes[3]->currentText() == QStringLiteral("repetitions"));
-        for (const auto& [box, meaning] : {std::pair(0, "member"), std::pair(1, "date")}) {
-            boxes[box]->setFocus();
-            QTest::keyClicks(boxes[box], QLatin1String(meaning));
-            Q_EMIT boxes[box]->activated(boxes[box]->currentIndex());
-        }
+        boxes[0]->setFocus();
+        QTest::keyClick(boxes[0], Qt::Key_Down); // member
+        boxes[1]->setFocus();
+        QTest::keyClick(boxes[1], Qt::Key_Down); // on the way to the date
+        CHECK(label("summary").starts_with("Two columns mean “member”: the first counts."));
+        QTest::keyClick(boxes[1], Qt::Key_Down);
+        QTest::keyClick(boxes[1], Qt::Key_Down);
+        CHECK(boxes[0]->currentText() == QStringLiteral("member"));
+        CHECK(boxes[1]->currentText() == QStringLiteral("date"));
         CHECK(label("summary") == "1 sets are new, 1 replace other figures, 0 are there already, "
                                   "1 of 3 rows are faulty.");
         CHECK(faults->toPlainText().startsWith(QStringLiteral("Line 4, member: ")));

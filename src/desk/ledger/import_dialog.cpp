@@ -127,6 +127,9 @@ void ImportDialog::tell(const ResultsReading& read) {
         parts << tr("%1 of %2 rows are faulty").arg(number(read.faultyRows), number(read.rows));
     summary_->setText(read.rows == 0 ? QString()
                                      : parts.join(QStringLiteral(", ")) + QLatin1Char('.'));
+    if (const QString twice = preview_->twice(); !twice.isEmpty())
+        summary_->setText(tr("Two columns mean “%1”: the first counts. ").arg(twice) +
+                          summary_->text());
     faults_->setPlainText(faultLines(read));
     faults_->setVisible(!read.faults.empty());
     bring_->setEnabled(some > 0);

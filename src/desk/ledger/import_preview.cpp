@@ -104,12 +104,17 @@ Qt::ItemFlags ImportPreview::flags(const QModelIndex& index) const {
     return index.row() == 0 ? flags | Qt::ItemIsEditable : flags;
 }
 
-// A meaning that another column had moves over here.
+QString ImportPreview::twice() const {
+    for (auto at = words_.begin(); at != words_.end(); ++at)
+        if (!at->empty() && std::find(at + 1, words_.end(), *at) != words_.end())
+            return meaningName(*at);
+    return {};
+}
+
 bool ImportPreview::setData(const QModelIndex& index, const QVariant& value, int role) {
     const auto at = static_cast<std::size_t>(value.toInt());
     if (role != Qt::EditRole || index.row() != 0 || at >= meanings().size()) return false;
     const std::string& word = meanings()[at];
-    if (!word.empty()) std::replace(words_.begin(), words_.end(), word, std::string());
     words_[static_cast<std::size_t>(index.column())] = word;
     Q_EMIT dataChanged(this->index(0, 0), this->index(rowCount() - 1, columnCount() - 1));
     return true;

@@ -16,6 +16,8 @@ public:
 
     // Words that the reader knows, one a column; "": left out.
     [[nodiscard]] const std::vector<std::string>& words() const { return words_; }
+    // The meaning that two columns have, of which the first counts; empty: there is none.
+    [[nodiscard]] QString twice() const;
     // What a column can mean, "" first.
     [[nodiscard]] static const std::vector<std::string>& meanings();
     [[nodiscard]] static QString meaningName(const std::string& word);
