@@ -3,8 +3,10 @@
 // the page of one member with every estimate over time, the grid of a class (last time and target
 // of every slot), and everybody's targets for the month. Each with the file as the system left it
 // in its cache. Prints milliseconds and how much memory the answers took; ends with 1 when a mark
-// named in kMost... is missed.
+// named in kMost... is missed by the time of the processor (the time on the wall also has what else
+// the machine does).
 #include "blockwright/ledger/target.hpp"
+#include "blockwright/ramp/session_load.hpp"
 #include "desk/ledger/class_day.hpp"
 #include "desk/ledger/member_story.hpp"
 #include "interchange/bundle.hpp"
@@ -15,6 +17,7 @@
 #include <chrono>
 #include <cstdio>
 #include <cstdlib>
+#include <ctime>
 #include <fstream>
 #include <functional>
 #include <random>
@@ -26,7 +29,8 @@ using namespace bw;
 using namespace bw::test;
 
 namespace {
-constexpr double kMostMsOfPage = 50, kMostMsOfGrid = 50, kMostMsOfAll = 1000, kMostMegabytes = 64;
+constexpr double kMostMsOfPage = 50, kMostMsOfGrid = 50, kMostMsOfAll = 1000, kMostMsOfDrag = 8,
+                 kMostMegabytes = 64;
 constexpr int kMembers = 400, kYears = 10, kResultsEach = 7500, kSets = 5;
 constexpr std::size_t kExercises = 30; // the month's, and others
 
@@ -123,17 +127,23 @@ double peakMegabytes() {
 }
 void forgetPeak() { std::ofstream("/proc/self/clear_refs") << 5; }
 
-// Median of five.
-double milliseconds(const std::function<void()>& work) {
-    std::vector<double> took;
+struct Took {
+    double wall = 0, processor = 0; // milliseconds
+};
+// The median of five by the processor.
+Took timed(const std::function<void()>& work) {
+    std::vector<Took> took;
     for (int i = 0; i < 5; ++i) {
         const auto start = std::chrono::steady_clock::now();
+        const auto ticks = std::clock();
         work();
-        const std::chrono::duration<double, std::milli> t =
+        const std::chrono::duration<double, std::milli> wall =
             std::chrono::steady_clock::now() - start;
-        took.push_back(t.count());
+        took.push_back(
+            {wall.count(), 1000.0 * static_cast<double>(std::clock() - ticks) / CLOCKS_PER_SEC});
     }
-    std::sort(took.begin(), took.end());
+    std::sort(took.begin(), took.end(),
+              [](const Took& x, const Took& y) { return x.processor < y.processor; });
     return took[2];
 }
 
@@ -187,9 +197,31 @@ void deskMember(const std::shared_ptr<const Gym>& gym, GymFile& file) {
     if (!story || story->days.size() < 50) std::exit(2);
 }
 
-bool tell(const char* what, double ms, double most) {
-    std::printf("%-34s %8.1f ms\n", what, ms);
-    return ms <= most;
+// One member's part of the Stair: the results as far back as the gym looks, targets and loads.
+struct Stair {
+    Ledger ledger;
+    std::vector<LiftResult> results;
+};
+Stair readStair(const Gym& gym, GymFile& file) {
+    Stair out{Ledger(gym, today()), {}};
+    require(file.eachResultOf({{member(7)}, {}, out.ledger.earliest()}, [&](const LiftResult& r) {
+        out.ledger.add(r);
+        out.results.push_back(r);
+        return true;
+    }));
+    return out;
+}
+// As each move of a dragged step asks it anew.
+void answerStair(const Gym& gym, const Stair& stair) {
+    const Block& block = *gym.latest();
+    const auto slots = MonthTargets(gym, block).of(stair.ledger, *gym.findMember(member(7)));
+    const auto weeks = memberLoads(gym, block, stair.results);
+    if (slots.size() < 14 || weeks.size() != block.stair.size()) std::exit(2);
+}
+
+bool tell(const char* what, Took took, double most) {
+    std::printf("%-34s %8.1f ms (%.1f ms of the processor)\n", what, took.wall, took.processor);
+    return took.processor <= most;
 }
 } // namespace
 
@@ -203,18 +235,21 @@ int main() {
     GymFile& file = **opened;
     forgetPeak();
     const double before = peakMegabytes();
-    bool good = tell("page of one member", milliseconds([&] { page(gym, file); }), kMostMsOfPage);
+    bool good = tell("page of one member", timed([&] { page(gym, file); }), kMostMsOfPage);
     const auto kept = std::make_shared<const Gym>(gym);
-    good &= tell("screen: grid of 12 members", milliseconds([&] { deskGrid(gym, file, 12); }),
-                 kMostMsOfGrid);
-    good &= tell("screen: grid of 24 members", milliseconds([&] { deskGrid(gym, file, 24); }),
-                 kMostMsOfGrid);
     good &=
-        tell("screen: one member", milliseconds([&] { deskMember(kept, file); }), kMostMsOfPage);
-    good &= tell("grid of 12 members", milliseconds([&] { grid(gym, file, 12); }), kMostMsOfGrid);
-    good &= tell("grid of 40 members", milliseconds([&] { grid(gym, file, 40); }), kMostMsOfGrid);
-    good &= tell("targets of 400 members", milliseconds([&] { grid(gym, file, kMembers); }),
-                 kMostMsOfAll);
+        tell("screen: grid of 12 members", timed([&] { deskGrid(gym, file, 12); }), kMostMsOfGrid);
+    good &=
+        tell("screen: grid of 24 members", timed([&] { deskGrid(gym, file, 24); }), kMostMsOfGrid);
+    good &= tell("screen: one member", timed([&] { deskMember(kept, file); }), kMostMsOfPage);
+    good &= tell("grid of 12 members", timed([&] { grid(gym, file, 12); }), kMostMsOfGrid);
+    good &= tell("grid of 40 members", timed([&] { grid(gym, file, 40); }), kMostMsOfGrid);
+    good &= tell("targets of 400 members", timed([&] { grid(gym, file, kMembers); }), kMostMsOfAll);
+    good &= tell("stair of one member", timed([&] { answerStair(gym, readStair(gym, file)); }),
+                 kMostMsOfPage);
+    const Stair stair = readStair(gym, file);
+    good &=
+        tell("the same for another draft", timed([&] { answerStair(gym, stair); }), kMostMsOfDrag);
     const double grown = peakMegabytes() - before;
     std::printf("%-34s %8.1f MB\n", "memory of the answers", grown);
     return good && grown <= kMostMegabytes ? 0 : 1;

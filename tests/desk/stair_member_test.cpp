@@ -144,6 +144,19 @@ TEST_CASE("Part of a name chooses a member; the loads are what the gym can put o
         CHECK(page.contains(QString::fromUtf8(words)));
 }
 
+TEST_CASE("Choosing a member, or another month, leads to a lift there is something to say of") {
+    MemberDesk d({did("m-1", "chin-up", "2026-08-27", 9, 1, 0),
+                  did("m-1", "press", "2026-08-27", 5, 1, 40)});
+    const auto row = [&] { return d.part<WeekTable>("stair-slots").currentIndex().row(); };
+    CHECK(row() == 0);
+    d.choose("orlop");
+    CHECK(row() == 2);
+    CHECK(d.work().draft().place() == Place{0, 1, 0});
+    d.pageOf(0);
+    d.choose("bea"); // a flag against the press
+    CHECK(row() == 2);
+}
+
 TEST_CASE("A name that fits several members, or none, changes nobody") {
     MemberDesk d;
     d.choose("bea");

@@ -129,6 +129,50 @@ TEST_CASE("Escape leaves the week as it was") {
     CHECK_FALSE(d.editor());
 }
 
+TEST_CASE("What is typed for one week is never kept for another") {
+    StairDesk d;
+    const auto before = d.steps();
+    d.press(Qt::Key_1);
+    d.press(Qt::Key_3, Qt::ControlModifier);
+    CHECK_FALSE(d.editor());
+    CHECK(d.work().draft().week() == week(3));
+    CHECK(d.shown().stair == d.stored().stair);
+    d.press(Qt::Key_Return);
+    REQUIRE(d.editor());
+    CHECK(d.editor()->text() == QStringLiteral("2"));
+    d.press(Qt::Key_PageUp, Qt::ControlModifier);
+    CHECK_FALSE(d.editor());
+    CHECK(d.steps() == before);
+}
+
+TEST_CASE("A stair of two weeks is typed in its last, whatever week is on show") {
+    StairDesk d;
+    d.press(Qt::Key_End);
+    REQUIRE(d.work()
+                .gym()
+                .change({{"two weeks", {}},
+                         {PutBlock{[&] {
+                             auto b = std::make_shared<Block>(d.stored());
+                             b->stair.resize(2);
+                             return b;
+                         }()}},
+                         {},
+                         {}})
+                .ok());
+    d.press(Qt::Key_1);
+    REQUIRE(d.editor());
+    d.press(Qt::Key_Return);
+    CHECK(d.rir(2) == 1);
+}
+
+TEST_CASE("What is typed is kept on the way to another place") {
+    StairDesk d;
+    d.press(Qt::Key_1);
+    d.press(Qt::Key_1, Qt::AltModifier);
+    CHECK(d.rir(1) == 1);
+    CHECK(d.seen(1) == 1);
+}
+
 TEST_CASE("Letters of the stair's keys can't act while a number is typed") {
     StairDesk d;
     const auto before = d.steps();

@@ -3,6 +3,7 @@
 
 #include "desk/almanac/almanac_model.hpp"
 #include "desk/almanac/almanac_ratio_paint.hpp"
+#include "desk/frame/mixed_ink.hpp"
 
 #include <QPainter>
 #include <QPainterPath>
@@ -13,11 +14,6 @@ namespace bw {
 
 namespace {
 using Kind = AlmanacLine::Kind;
-
-QColor mixed(const QColor& a, const QColor& b, double ofB) {
-    const auto part = [ofB](int x, int y) { return static_cast<int>(x + (y - x) * ofB + 0.5); };
-    return {part(a.red(), b.red()), part(a.green(), b.green()), part(a.blue(), b.blue())};
-}
 
 QFont scaled(QFont font, double by, bool bold = false) {
     font.setPointSizeF(font.pointSizeF() * by);
@@ -138,7 +134,7 @@ private:
 };
 } // namespace
 
-QColor bandFill(const Inks& k) { return mixed(k.paper, k.accent, 0.24); }
+QColor bandFill(const Inks& k) { return mixedInk(k.paper, k.accent, 0.24); }
 
 void AlmanacDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
                             const QModelIndex& index) const {

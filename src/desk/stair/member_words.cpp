@@ -110,7 +110,7 @@ QString flagsOf(const Member& member) {
     QStringList flags;
     for (const Flag& flag : member.flags) {
         const QString what =
-            plain(wordOf(flag.demand)) + QLatin1Char(' ') + plain(wordOf(flag.level));
+            plain(wordOf(flag.demand)) + QStringLiteral(": ") + plain(wordOf(flag.level));
         flags << (flag.note.empty() ? what : tr("%1 (%2)").arg(what, plain(flag.note)));
     }
     return flags.isEmpty() ? QString() : tr("Flags: %1.").arg(flags.join(QLatin1String("; ")));

@@ -28,19 +28,14 @@ QString caveatsOf(const Block& block) {
     return all.join(QLatin1Char(' '));
 }
 
+bool saysMuch(const SlotTargets& t) { return t.estimate || t.instead; }
+
 QWidget* rule(QWidget* parent) {
     auto* line = new QWidget(parent);
     line->setFixedHeight(1);
     line->setAutoFillBackground(true);
     line->setBackgroundRole(QPalette::Mid);
     return line;
-}
-
-// Where a coach most likely looks first.
-std::optional<Place> firstPlace(const SlotModel& rows) {
-    for (int r = 0; r < rows.rowCount(); ++r)
-        if (rows.row(r).main) return rows.row(r).place;
-    return rows.rowCount() > 0 ? std::optional(rows.row(0).place) : std::nullopt;
 }
 } // namespace
 
@@ -74,6 +69,8 @@ StairPage::StairPage(Draft& draft, Actions& actions, QWidget* parent)
     wire();
     setFocusProxy(stair_);
 }
+
+StairPage::~StairPage() { stair_->finishTyping(); }
 
 QWidget* StairPage::makePaper() {
     auto* paper = new QFrame(this);
@@ -126,11 +123,20 @@ void StairPage::wire() {
 
 // Unless there is something to say of the slot on show.
 void StairPage::toFirstEstimate() {
-    if (!member_) return;
-    const auto says = [](const SlotTargets& t) { return t.estimate || t.instead; };
-    const SlotTargets* here = place_ ? targetsAt(*member_, *place_) : nullptr;
-    const auto first = std::ranges::find_if(member_->slots, says);
-    if ((!here || !says(*here)) && first != member_->slots.end()) draft_.setPlace(first->place);
+    const SlotTargets* here = member_ && place_ ? targetsAt(*member_, *place_) : nullptr;
+    if (const auto to = usualPlace(); to && !(here && saysMuch(*here))) draft_.setPlace(*to);
+}
+
+// Where a coach most likely looks first: what there is something to say of for the member, else the
+// first main lift.
+std::optional<Place> StairPage::usualPlace() const {
+    if (member_)
+        if (const auto first = std::ranges::find_if(member_->slots, saysMuch);
+            first != member_->slots.end())
+            return first->place;
+    for (int r = 0; r < slots_->rowCount(); ++r)
+        if (slots_->row(r).main) return slots_->row(r).place;
+    return slots_->rowCount() > 0 ? std::optional(slots_->row(0).place) : std::nullopt;
 }
 
 // A page out of sight is filled when it is next shown; until then it holds nothing of the gym.
@@ -175,7 +181,8 @@ void StairPage::refresh() {
         slots_->show(stairRows(gym, *block, member), weeks);
         caveats_->setText(caveatsOf(*block));
         shown_ = draft_.shown();
-        if (!place_ || slots_->rowOf(*place_) < 0) place_ = firstPlace(*slots_);
+        if (month_ != block->month || !place_ || slots_->rowOf(*place_) < 0) place_ = usualPlace();
+        month_ = block->month;
         filling_ = false;
         fitSizes();
     }

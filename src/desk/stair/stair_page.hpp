@@ -22,6 +22,7 @@ class StairPage : public QWidget {
     Q_OBJECT
 public:
     StairPage(Draft& draft, Actions& actions, QWidget* parent); // both must outlive it
+    ~StairPage() override;
 
 Q_SIGNALS:
     void picked(); // after Draft::setPlace: show the row
@@ -40,6 +41,7 @@ private:
     void readMember();
     void showMember();
     void toFirstEstimate();
+    [[nodiscard]] std::optional<Place> usualPlace() const;
     void tell(const QModelIndex& cell);
     void moved(const QModelIndex& to);
     void followPlace(Place place);
@@ -53,6 +55,7 @@ private:
     StairMemberPanel* panel_;
     QLabel *caveats_, *sentence_;
     std::optional<Place> place_; // the slot on show
+    std::optional<Month> month_; // of its month
     std::optional<MemberResults> results_;
     std::uint64_t revision_ = 0; // of the gym when results_ were read
     Gym::BlockPtr shown_;        // what the tables tell

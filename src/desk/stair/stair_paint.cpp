@@ -2,6 +2,7 @@
 #include "desk/stair/stair_paint.hpp"
 
 #include "desk/bench/minute_rail_paint.hpp" // smallFont
+#include "desk/frame/mixed_ink.hpp"
 #include "desk/frame/words.hpp"
 #include "desk/stair/stair_words.hpp"
 
@@ -19,10 +20,6 @@ constexpr double kRuler = 30, kSide = 8;
 
 QString tr(const char* text) { return QCoreApplication::translate("StairView", text); }
 
-QColor mixed(const QColor& a, const QColor& b, double ofB) {
-    const auto part = [ofB](int x, int y) { return static_cast<int>(x + (y - x) * ofB + 0.5); };
-    return {part(a.red(), b.red()), part(a.green(), b.green()), part(a.blue(), b.blue())};
-}
 QFont bold(QFont font) {
     font.setBold(true);
     return font;
@@ -56,14 +53,14 @@ private:
 
     void ground(int week) {
         const bool now = week == it_.week;
-        p_.fillRect(g_.step(week, rir(week)), now ? k_.wash : mixed(k_.paper, k_.wash, 0.45));
+        p_.fillRect(g_.step(week, rir(week)), now ? k_.wash : mixedInk(k_.paper, k_.wash, 0.45));
     }
 
     void lines() {
         const double right = g_.plot.right();
         for (int rpe = 0; rpe <= kMostRpe; ++rpe) {
             const double y = crisp(yAt(rpe));
-            p_.setPen(QPen(mixed(k_.paper, k_.line, rpe % 5 == 0 ? 0.9 : 0.4), 1));
+            p_.setPen(QPen(mixedInk(k_.paper, k_.line, rpe % 5 == 0 ? 0.9 : 0.4), 1));
             p_.drawLine(QPointF(g_.plot.left(), y), QPointF(right, y));
         }
     }
@@ -101,11 +98,8 @@ private:
         const QRectF took = p_.boundingRect(room, Qt::TextWordWrap, scale);
         p_.drawText(room, Qt::TextWordWrap, scale);
         room.setTop(took.bottom() + kSide);
-        p_.setPen(it_.note.isEmpty() ? k_.quiet : k_.ink);
-        p_.drawText(room, Qt::TextWordWrap,
-                    it_.note.isEmpty() ? tr("Drag a step, or press Up and Down; type what is left "
-                                            "in reserve. R: rounds, I: intent.")
-                                       : it_.note);
+        p_.setPen(it_.odd ? k_.ink : k_.quiet);
+        p_.drawText(room, Qt::TextWordWrap, it_.note);
     }
 
     // Where a step that is being moved was.

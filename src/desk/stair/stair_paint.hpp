@@ -18,7 +18,8 @@ struct StairPicture {
     int hoverWeek = -1;            // whose words are under the mouse
     StairGeometry::Line hoverLine = StairGeometry::Line::Name;
     bool focus = false;
-    QString note; // left of the ruler
+    QString note; // left of the ruler: what is odd, else what can be done
+    bool odd = false;
 };
 
 void paintStair(QPainter& painter, const StairPicture& picture, const StairGeometry& geometry,

@@ -101,6 +101,8 @@ QSize StairView::sizeHint() const { return {700, fontMetrics().height() * 12}; }
 QSize StairView::minimumSizeHint() const { return {400, fontMetrics().height() * 8}; }
 
 void StairView::refresh() {
+    if (held_ && (held_->first != draft_.month() || held_->second != draft_.week().index()))
+        letGo(); // may end a preview, and with it the block
     const Block* block = draft_.block();
     if (!block) {
         picture_ = {};
@@ -110,6 +112,11 @@ void StairView::refresh() {
     picture_.stored = draft_.gym().gym().block(block->month)->stair;
     picture_.week = std::min(draft_.week().index(), static_cast<int>(block->stair.size()) - 1);
     picture_.note = findingsOf(draft_.verdict());
+    picture_.odd = !picture_.note.isEmpty();
+    if (!picture_.odd)
+        picture_.note = usable() ? tr("Drag a step, or press Up and Down; type what is left in "
+                                      "reserve. R: rounds, I: intent.")
+                                 : tr("This gym is open for reading only.");
     const QString name =
         tr("Stair. %1").arg(stepSentence(*block, Week::of(picture_.week + 1).value()));
     if (name != accessibleName()) setAccessibleName(name);
@@ -117,6 +124,15 @@ void StairView::refresh() {
     if (all != accessibleDescription()) setAccessibleDescription(all);
     update();
 }
+
+// Another week is on show: what was dragged or typed was not meant for it.
+void StairView::letGo() {
+    if (drag_) endDrag(false);
+    if (editor_) endTyping(false);
+    held_.reset();
+}
+
+void StairView::finishTyping() { endTyping(editor_ && !editor_->inTrouble()); }
 
 void StairView::showWeek(int week) {
     if (picture_.steps.empty()) return;
@@ -167,6 +183,7 @@ void StairView::keyPressEvent(QKeyEvent* event) {
 
 void StairView::startTyping(const QString& text) {
     if (editor_) return;
+    held_ = {*draft_.month(), draft_.week().index()};
     editor_ = new CellEditor(this);
     editor_->setAccessibleName(tr("Repetitions in reserve in week %1").arg(week() + 1));
     editor_->installEventFilter(this);
@@ -225,6 +242,7 @@ void StairView::mousePressEvent(QMouseEvent* event) {
     if (!usable()) return;
     const double tread = g.yOf(rir(at));
     if (event->position().y() < tread - kReach) return;
+    held_ = {*draft_.month(), draft_.week().index()};
     drag_ = Drag{event->position().y() - tread, event->position(), false, rir(at)};
 }
 

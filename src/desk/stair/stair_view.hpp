@@ -19,6 +19,7 @@ public:
     StairView(Draft& draft, Actions& actions, QWidget* parent); // both must outlive it
 
     void setColumns(int left, int week);
+    void finishTyping(); // keeps what is typed, if it can be read
     [[nodiscard]] StairGeometry geometryNow() const;
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;
@@ -57,6 +58,7 @@ private:
     void typed();
     void endTyping(bool keep);
     void endDrag(bool keep);
+    void letGo();
     void popUp(StairGeometry::Line line, QPoint at);
     void hover(QPointF point);
 
@@ -70,7 +72,8 @@ private:
     StairPicture picture_;
     int left_ = 240, week_ = 120;
     std::optional<Drag> drag_;
-    CellEditor* editor_ = nullptr; // while typing
+    std::optional<std::pair<Month, int>> held_; // the week that is dragged or typed
+    CellEditor* editor_ = nullptr;              // while typing
 };
 
 } // namespace bw

@@ -88,6 +88,7 @@ QVariant SlotModel::data(const QModelIndex& index, int role) const {
                        (row.main ? tr(", main lift") : QString()) +
                        (row.ruled ? tr(", for a flag") : QString()));
     case Section: return row.section;
+    case Main: return row.main;
     case Marked: return row.ruled;
     default: return {};
     }

@@ -11,7 +11,7 @@ class WeekModel : public QAbstractTableModel {
     Q_OBJECT
 public:
     // Qt::DisplayRole of a week is what is asked of everybody; these go beside it.
-    enum Role { Target = Qt::UserRole, Section, Divider, Marked };
+    enum Role { Target = Qt::UserRole, Section, Divider, Marked, Main };
     static constexpr int kName = 0, kDose = 1, kFirstWeek = 2;
 
     using QAbstractTableModel::QAbstractTableModel;

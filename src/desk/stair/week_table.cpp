@@ -3,6 +3,7 @@
 
 #include "desk/bench/minute_rail_paint.hpp" // smallFont
 #include "desk/frame/frame_style.hpp"
+#include "desk/frame/mixed_ink.hpp"
 #include "desk/frame/theme.hpp"
 
 #include <QHeaderView>
@@ -28,7 +29,7 @@ public:
         p->save();
         const bool now = week == table->week();
         if (chosen || now) p->fillRect(o.rect, k.wash);
-        if (chosen && now) p->fillRect(o.rect, faint(k.accent));
+        if (chosen && now) p->fillRect(o.rect, mixedInk(k.wash, k.accent, 0.15));
         divider(*p, o.rect, i.data(WeekModel::Divider).toInt());
         const QRect room = o.rect.adjusted(kPad, 0, -kPad, 0);
         if (i.column() == WeekModel::kName)
@@ -43,20 +44,16 @@ public:
     }
 
 private:
-    static QColor faint(QColor color) {
-        color.setAlphaF(0.12F);
-        return color;
-    }
-
     static void divider(QPainter& p, const QRect& r, int strength) {
         if (strength == 0 || r.top() == 0) return;
-        p.setPen(QPen(strength == 2 ? inks().quiet : inks().line, 1));
+        p.setPen(QPen(strength == 2 ? mixedInk(inks().line, inks().quiet, 0.5) : inks().line, 1));
         p.drawLine(r.topLeft(), r.topRight());
     }
 
     static void name(QPainter& p, const QRect& room, const QFont& font, const QModelIndex& i) {
         QFont own = font;
         own.setItalic(i.data(WeekModel::Marked).toBool());
+        own.setBold(i.data(WeekModel::Main).toBool());
         p.setFont(own);
         p.setPen(inks().ink);
         p.drawText(room, Qt::AlignLeft | Qt::AlignVCenter,
