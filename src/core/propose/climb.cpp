@@ -9,21 +9,23 @@ namespace bw::proposing {
 namespace {
 constexpr double kSlip = 1e-9;
 constexpr std::size_t kMostKept = 400;
-constexpr int kStarts = 24;
+constexpr int kStarts = 60, kOftenPairs = 20; // every so many starts also two seats at a time
+constexpr std::size_t kMostKicked = 4;
 constexpr std::int64_t kMostPairTrials = 60'000; // of one sweep over two seats at a time
 
 class Climber {
 public:
     Climber(const Model& model, std::uint64_t seed, double bound,
-            const std::function<bool()>& stopped)
-        : m_(model), draw_(seed), bound_(bound), stopped_(stopped),
+            const std::function<bool()>& stopped, const std::function<void(double)>& better)
+        : m_(model), draw_(seed), bound_(bound), stopped_(stopped), better_(better),
           picks_(static_cast<std::size_t>(model.size()), 0) {}
 
     Pool all() {
         for (int start = 0; start < kStarts; ++start) {
-            if (start > 0) scatter();
+            if (start > 0) kick();
             enter();
-            while (!done() && (oneByOne() || twoByTwo())) {
+            const bool pairs = start % kOftenPairs == 0;
+            while (!done() && (oneByOne() || (pairs && twoByTwo()))) {
             }
             if (done()) break;
         }
@@ -36,9 +38,14 @@ private:
         return (stopped_() || enough) && !pool_.empty();
     }
     int width(std::size_t seat) const { return static_cast<int>(m_.seats()[seat].choices.size()); }
-    void scatter() {
-        for (std::size_t s = 0; s < picks_.size(); ++s)
+    // Some seats of the best so far drawn anew.
+    void kick() {
+        picks_ = pool_.begin()->second;
+        const std::size_t seats = 1 + draw_() % std::min(kMostKicked, picks_.size());
+        for (std::size_t n = 0; n < seats; ++n) {
+            const std::size_t s = draw_() % picks_.size();
             picks_[s] = static_cast<int>(draw_() % static_cast<std::uint64_t>(width(s)));
+        }
     }
     // Two seats that can only have one and the same exercise are no answer.
     bool clash(std::size_t seat) const {
@@ -56,11 +63,13 @@ private:
         now_ = 1e300;
         for (std::size_t s = 0; s < picks_.size(); ++s)
             for (int c = 0; clash(s) && c < width(s); ++c) picks_[s] = c;
-        take(picks_, m_.penalty(picks_));
+        take(picks_, m_.penalty(picks_, room_));
     }
     void take(const Picks& picks, double penalty) {
         now_ = penalty;
+        const bool best = pool_.empty() || penalty < pool_.begin()->first - kSlip;
         pool_.emplace(penalty, picks);
+        if (best) better_(penalty);
         if (pool_.size() > kMostKept) pool_.erase(std::prev(pool_.end()));
     }
     bool oneByOne() {
@@ -69,7 +78,7 @@ private:
             int best = picks_[s];
             for (int c = 0; c < width(s); ++c) {
                 picks_[s] = c;
-                const double penalty = clash(s) ? 1e300 : m_.penalty(picks_);
+                const double penalty = clash(s) ? 1e300 : m_.penalty(picks_, room_);
                 if (penalty >= now_ - kSlip) continue;
                 best = c;
                 better = true;
@@ -87,7 +96,7 @@ private:
                 picks_[a] = c;
                 picks_[b] = d;
                 if (clash(a) || clash(b)) continue;
-                const double penalty = m_.penalty(picks_);
+                const double penalty = m_.penalty(picks_, room_);
                 if (penalty >= now_ - kSlip) continue;
                 take(picks_, penalty);
                 return true;
@@ -115,6 +124,8 @@ private:
     std::mt19937_64 draw_;
     double bound_;
     const std::function<bool()>& stopped_;
+    const std::function<void(double)>& better_;
+    Sums room_;
     Picks picks_;
     double now_ = 0;
     Pool pool_;
@@ -122,8 +133,8 @@ private:
 } // namespace
 
 Pool climb(const Model& model, std::uint64_t seed, double bound,
-           const std::function<bool()>& stopped) {
-    return Climber(model, seed, bound, stopped).all();
+           const std::function<bool()>& stopped, const std::function<void(double)>& better) {
+    return Climber(model, seed, bound, stopped, better).all();
 }
 
 } // namespace bw::proposing

@@ -269,9 +269,9 @@ double Model::lateCost(const Picks& picks) const {
     return cost;
 }
 
-double Model::penalty(const Picks& picks) const {
+double Model::penalty(const Picks& picks, Sums& sums) const {
     double cost = fixed_, reps = kNever;
-    Sums sums = adder_.fixed();
+    sums = adder_.fixed();
     for (std::size_t s = 0; s < seats_.size(); ++s) {
         const Choice& c = seats_[s].choices[static_cast<std::size_t>(picks[s])];
         cost += c.alone;

@@ -54,7 +54,7 @@ public:
     [[nodiscard]] double grain() const { return grain_; } // penalties are multiples; 0: not known
 
     // What check() says of the filled month, or less when it is unsure.
-    [[nodiscard]] double penalty(const Picks& picks) const;
+    [[nodiscard]] double penalty(const Picks& picks, Sums& room) const; // room to add up in
     [[nodiscard]] bool unsure() const { return unsure_; }
     // The penalty as check() says it.
     [[nodiscard]] double checked(const Cast& cast) const;

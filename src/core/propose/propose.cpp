@@ -29,7 +29,11 @@ public:
     }
 
     std::vector<Found> all() {
-        pool_ = climb(m_, options_.seed, bound_, [this] { return stop_.stop_requested(); });
+        pool_ = climb(
+            m_, options_.seed, bound_, [this] { return stop_.stop_requested(); },
+            [this](double best) {
+                if (progress_) progress_(best, bound_);
+            });
         std::vector<Found> out;
         double least = bound_; // of the answers that are left
         while (static_cast<int>(out.size()) < options_.answers) {

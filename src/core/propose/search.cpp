@@ -140,7 +140,7 @@ private:
         }
     }
     void arrive() {
-        if (m_.penalty(picks_) > most_ + kSlip) {
+        if (m_.penalty(picks_, room_) > most_ + kSlip) {
             outcome_.cut = true;
             return;
         }
@@ -159,6 +159,7 @@ private:
     Picks picks_;
     std::vector<Depth> depths_;
     mutable std::vector<double> widest_;
+    Sums room_;
     Outcome outcome_;
     std::function<bool()> ended_;
     int nodes_ = 0;
@@ -204,7 +205,7 @@ Search::Search(const Model& model)
     const Apart none;
     bound_ = Walk(*this, kNever, none).bound(0);
     if (const double grain = model.grain(); grain > 0)
-        bound_ = std::ceil(bound_ / grain - kSlip) * grain;
+        bound_ = std::ceil(bound_ / grain - kSlip) * grain + 0.0; // no -0
 }
 
 double Search::next(double penalty) const {

@@ -56,19 +56,32 @@ const Rule& ruleOf(std::string_view id) {
                          [&](const Rule& r) { return r.id == id; });
 }
 
-// Might a member be left without another exercise, as other slots have taken it?
+bool flagged(const Task& task, const SlotFact& slot, const Member& m) {
+    if (slot.exercise) return flagAgainst(m, *slot.exercise) != nullptr;
+    for (const Target& t : task.targets)
+        if (t.place == slot.place)
+            return std::any_of(t.fits.begin(), t.fits.end(),
+                               [&](const Exercise* e) { return flagAgainst(m, *e) != nullptr; });
+    return false;
+}
+
+// Might a member be left without another exercise, as the targets have taken it? Not when there are
+// more than targets, and not when a slot that is filled has none to begin with.
 bool membersTight(const Task& task, const Block& filled) {
     const Facts facts = Facts::of(task.gym, filled, *task.history, Week::first());
     Offers offers(*task.facts);
-    for (const SlotFact& slot : facts.slots) {
-        if (!slot.exercise) continue;
-        const auto& pool = offers.ofRoles(rolesFor(facts, slot));
+    for (std::size_t i = 0; i < facts.slots.size(); ++i) {
+        const SlotFact& now = task.facts->slots[i];
+        if (!facts.slots[i].exercise) continue;
+        const auto& pool = offers.ofRoles(rolesFor(facts, facts.slots[i]));
         for (const Member& m : task.gym.members) {
-            if (!m.active || m.flags.empty()) continue;
+            if (!m.active || !flagged(task, now, m)) continue;
             std::size_t left = 0;
             for (const Exercise* e : pool)
                 if (!flagAgainst(m, *e) && ++left > task.targets.size()) break;
-            if (left <= task.targets.size()) return true;
+            if (left > task.targets.size()) continue;
+            const auto kin = [&](const Exercise& e) { return !flagAgainst(m, e); };
+            if (!now.exercise || !substitutes(*task.facts, now, 1, kin).empty()) return true;
         }
     }
     return false;

@@ -135,24 +135,24 @@ double WholeCosts::timeCost(const Sums& sums) const {
     const Block& block = *task_.block;
     const GymSettings& gym = task_.gym.settings;
     double cost = 0;
-    bool over = false, near = false;
-    std::vector<char> missed(block.sections.size());
+    for (std::size_t s = 0; s < block.sections.size(); ++s) {
+        const auto& budget = block.sections[s].budget;
+        bool missed = false;
+        for (std::size_t m = 0; budget && m < adder_.modes().size(); ++m) {
+            const Millis planned = roundHalvesUp(ExactTime{get(sums, adder_.timeAt(m, s))});
+            missed = missed || planned < budget->lo() - slack_ || planned > budget->hi() + slack_;
+        }
+        if (missed) cost += section_.look;
+    }
+    Millis longest{0};
     for (std::size_t m = 0; m < adder_.modes().size(); ++m) {
         ExactTime total = gym.opening + gym.closing;
-        for (std::size_t s = 0; s < block.sections.size(); ++s) {
-            const ExactTime time{get(sums, adder_.timeAt(m, s))};
-            total += time;
-            const auto& budget = block.sections[s].budget;
-            const Millis planned = roundHalvesUp(time);
-            if (budget && (planned < budget->lo() - slack_ || planned > budget->hi() + slack_))
-                missed[s] = 1;
-        }
-        const auto planned = roundHalvesUp(total).count();
-        over = over || planned > classEnd_;
-        near = near || planned > nearEnd_;
+        for (std::size_t s = 0; s < block.sections.size(); ++s)
+            total += ExactTime{get(sums, adder_.timeAt(m, s))};
+        longest = std::max(longest, roundHalvesUp(total));
     }
-    for (const char m : missed) cost += m ? section_.look : 0;
-    return cost + (over ? session_.stop : near ? session_.look : 0);
+    if (longest.count() > classEnd_) return cost + session_.stop;
+    return longest.count() > nearEnd_ ? cost + session_.look : cost;
 }
 
 double WholeCosts::stairCost(double fewestReps) const {
