@@ -23,5 +23,5 @@ printf '\n$ bwright time --bundle %s --week 2\n' "$demo"
 "$bin/bwright" time --bundle "$demo" --week 2
 printf '\n$ bwright floor --bundle %s --week 2\n' "$demo"
 "$bin/bwright" floor --bundle "$demo" --week 2
-printf '\n$ bwright sheets --bundle %s --out out --only wall\n' "$demo"
-"$bin/bwright" sheets --bundle "$demo" --out out --only wall
+printf '\n$ bwright sheets --bundle %s --out out\n' "$demo"
+"$bin/bwright" sheets --bundle "$demo" --out out

@@ -2,6 +2,7 @@
 #pragma once
 #include "cli/command.hpp"
 #include "cli/gym_source.hpp"
+#include "sheets/sheet_options.hpp"
 
 namespace bw::cli {
 
@@ -12,10 +13,14 @@ public:
     Exit run() override;
 
 private:
+    [[nodiscard]] SheetOptions options(SheetKind kind, const GymSettings& gym) const;
+
     GymSource source_;
     std::vector<std::string> only_;
-    std::string out_;
-    bool json_ = false;
+    std::string out_, paper_, unit_;
+    int perPage_ = 2;
+    bool landscape_ = false, portrait_ = false, blackAndWhite_ = false, largePrint_ = false,
+         json_ = false;
 };
 
 } // namespace bw::cli

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sheets/page.hpp"
 
+#include <algorithm>
+
 namespace bw {
 
 namespace {
@@ -25,9 +27,12 @@ struct Report {
                             right <= layout.paper.width() - layout.margin + kSlack;
         if (!placed || !within(item.box)) add(page, Overflow::Kind::Paper, item);
     }
-    void checkPairs(int page, const std::vector<const TextItem*>& texts) {
+    void checkPairs(int page, std::vector<const TextItem*> texts) {
+        const auto top = [](const TextItem* text) { return text->box.top(); };
+        std::ranges::stable_sort(texts, {}, top);
         for (std::size_t i = 0; i < texts.size(); ++i)
             for (std::size_t j = i + 1; j < texts.size(); ++j) {
+                if (top(texts[j]) >= texts[i]->box.bottom()) break; // so are all below it
                 const QRectF both = texts[i]->box.intersected(texts[j]->box);
                 if (both.width() > kSlack && both.height() > kSlack)
                     add(page, Overflow::Kind::Overlap, *texts[j]);

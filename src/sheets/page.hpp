@@ -59,7 +59,8 @@ struct Layout {
     double margin = 0;
     QString family;
     bool blackAndWhite = false;
-    double keyCap = 0; // height of the capitals of the smallest Key text; 0 without any
+    double keyCap = 0;    // height of the capitals of the smallest Key text; 0 without any
+    int cardsPerPage = 0; // of member cards; fewer than asked for where they would not fit
     std::vector<SheetPage> pages;
 };
 

@@ -52,4 +52,14 @@ QString sheetFileName(SheetKind kind, const Block& block) {
     return start + QStringLiteral(" - ") + wordText(kind) + QStringLiteral(".pdf");
 }
 
+Layout emptyLayout(SheetKind kind, const Block& block, const SheetOptions& options) {
+    Layout layout;
+    layout.title = sheetTitle(kind, block);
+    layout.paper = paperSize(options);
+    layout.margin = paperMargin(options);
+    layout.family = options.family;
+    layout.blackAndWhite = options.blackAndWhite;
+    return layout;
+}
+
 } // namespace bw

@@ -5,10 +5,11 @@
 
 namespace bw {
 
-SheetOptions usualOptions(const GymSettings& gym) {
+SheetOptions usualOptions(const GymSettings& gym, SheetKind kind) {
     SheetOptions options;
     options.paper = gym.paper;
     options.massUnit = gym.massUnit;
+    if (kind == SheetKind::Cards) options.orientation = Orientation::Landscape;
     return options;
 }
 

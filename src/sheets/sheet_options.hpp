@@ -7,6 +7,8 @@
 #include <QSizeF>
 #include <QString>
 
+#include <optional>
+
 namespace bw {
 
 enum class SheetKind { Wall, Cards, Notes, Kit, Talk };
@@ -18,11 +20,13 @@ struct SheetOptions {
     bool blackAndWhite = false; // one ink, no greys, no tints
     bool largePrint = false;    // nothing below 12 pt, what is read from afar larger still
     MassUnit massUnit = MassUnit::Kg;
+    int cardsPerPage = 2;                           // 2 or 4; fewer where a card would not fit
+    std::optional<Date> printedOn;                  // in the foot; none: not said
     QString family = QStringLiteral("DejaVu Sans"); // the system's sans when it is not installed
 };
 
-// Paper and mass unit as the gym has them.
-[[nodiscard]] SheetOptions usualOptions(const GymSettings& gym);
+// Paper and mass unit as the gym has them; cards on their side, where two have the most room.
+[[nodiscard]] SheetOptions usualOptions(const GymSettings& gym, SheetKind kind);
 // Width and height in millimetres, turned as asked.
 [[nodiscard]] QSizeF paperSize(const SheetOptions& options);
 // White border in millimetres; printers reach within 5 mm of the edge (common practice, no source).

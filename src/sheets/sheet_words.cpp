@@ -9,10 +9,23 @@
 namespace bw {
 
 namespace {
-QString say(const char* english) { return QCoreApplication::translate("bw::sheets", english); }
-
-QString pick(std::span<const char* const> words, std::size_t i) { return say(words[i]); }
+QString pick(std::span<const char* const> words, std::size_t i) { return sheetSay(words[i]); }
 } // namespace
+
+QString sheetSay(const char* english) { return QCoreApplication::translate("bw::sheets", english); }
+
+QString printed(const std::string& text) { return QString::fromStdString(text).simplified(); }
+
+QString printed(const Message& message) {
+    const QString source = sheetSay(message.source.c_str());
+    return printed(Message::fill(source.toStdString(), message.args));
+}
+
+QString nameOf(const Shelf& shelf, const ExerciseId& id) {
+    const Exercise* found = shelf.find(id);
+    const QString name = found ? printed(found->name) : QString();
+    return name.isEmpty() ? printed(id.text()) : name;
+}
 
 QString sheetName(SheetKind kind) {
     static constexpr std::array words{QT_TRANSLATE_NOOP("bw::sheets", "wall sheet"),
@@ -23,7 +36,7 @@ QString sheetName(SheetKind kind) {
     return pick(words, static_cast<std::size_t>(kind));
 }
 
-QString printedMonth(Month month) {
+QString monthWord(int month) {
     static constexpr std::array words{
         QT_TRANSLATE_NOOP("bw::sheets", "January"),   QT_TRANSLATE_NOOP("bw::sheets", "February"),
         QT_TRANSLATE_NOOP("bw::sheets", "March"),     QT_TRANSLATE_NOOP("bw::sheets", "April"),
@@ -31,8 +44,31 @@ QString printedMonth(Month month) {
         QT_TRANSLATE_NOOP("bw::sheets", "July"),      QT_TRANSLATE_NOOP("bw::sheets", "August"),
         QT_TRANSLATE_NOOP("bw::sheets", "September"), QT_TRANSLATE_NOOP("bw::sheets", "October"),
         QT_TRANSLATE_NOOP("bw::sheets", "November"),  QT_TRANSLATE_NOOP("bw::sheets", "December")};
-    return pick(words, static_cast<std::size_t>(month.month() - 1)) + QLatin1Char(' ') +
-           QString::number(month.year());
+    return pick(words, static_cast<std::size_t>(month - 1));
+}
+
+QString printedMonth(Month month) {
+    return monthWord(month.month()) + QLatin1Char(' ') + QString::number(month.year());
+}
+
+QString printedDate(Date date) {
+    const std::chrono::year_month_day day(date.days());
+    return QString::number(static_cast<unsigned>(day.day())) + QLatin1Char(' ') +
+           printedMonth(date.month());
+}
+
+QString blockText(const Block& block) {
+    const QString title = printed(block.title), month = printedMonth(block.month);
+    return title.isEmpty() ? month : month + QStringLiteral(" · ") + title;
+}
+
+QString footText(const Gym& gym, const Block& block, const SheetOptions& options) {
+    QStringList parts{blockText(block)};
+    if (const QString name = printed(gym.settings.name); !name.isEmpty()) parts.prepend(name);
+    if (options.printedOn)
+        parts << sheetSay(QT_TRANSLATE_NOOP("bw::sheets", "printed %1"))
+                     .arg(printedDate(*options.printedOn));
+    return parts.join(QStringLiteral(" · "));
 }
 
 QString sectionName(SectionKind kind) {
@@ -77,7 +113,7 @@ QString roundsName(RoundsMode mode) {
 }
 
 QString cautionText() {
-    return say(QT_TRANSLATE_NOOP(
+    return sheetSay(QT_TRANSLATE_NOOP(
         "bw::sheets",
         "Members should be screened before they start. Stop on pain, dizziness or chest "
         "discomfort. Take medical questions to a licensed professional. Local codes and "
@@ -85,7 +121,7 @@ QString cautionText() {
 }
 
 QString pageText(int page, int pages) {
-    return say(QT_TRANSLATE_NOOP("bw::sheets", "page %1 of %2")).arg(page).arg(pages);
+    return sheetSay(QT_TRANSLATE_NOOP("bw::sheets", "page %1 of %2")).arg(page).arg(pages);
 }
 
 } // namespace bw

@@ -10,7 +10,7 @@ namespace bw {
 
 namespace {
 constexpr double kReference = 10.0;       // mm, the em at which all is measured
-constexpr std::size_t kMostKept = 20'000; // widths remembered
+constexpr std::size_t kMostKept = 20'000; // widths and boxes remembered
 constexpr int kEveningSteps = 6;          // halvings
 
 std::size_t at(Weight weight) { return static_cast<std::size_t>(weight); }
@@ -67,7 +67,14 @@ double TypeRuler::width(const QString& text, Type type) const {
 }
 
 QRectF TypeRuler::inkBox(const QString& text, Type type) const {
-    const QRectF box = QFontMetricsF(fonts_[at(type.weight)]).tightBoundingRect(text);
+    auto& known = boxes_[at(type.weight)];
+    auto found = known.find(text);
+    if (found == known.end()) {
+        if (known.size() > kMostKept) known.clear();
+        const QFontMetricsF metrics(fonts_[at(type.weight)]);
+        found = known.emplace(text, metrics.tightBoundingRect(text)).first;
+    }
+    const QRectF& box = found->second;
     const double scale = type.em / (kReference * kUnitsPerMm);
     return {box.topLeft() * scale, box.size() * scale};
 }
@@ -75,7 +82,7 @@ QRectF TypeRuler::inkBox(const QString& text, Type type) const {
 QStringList TypeRuler::pieces(const QString& word, Type type, double room) const {
     if (width(word, type) <= room) return {word};
     QStringList out, cut;
-    for (const QString& part : cutAfter(word, QStringLiteral("-–/")))
+    for (const QString& part : cutAfter(word, QStringLiteral("-–/+")))
         cut += width(part, type) <= room ? QStringList{part} : letters(part);
     for (const QString& part : cut) {
         if (!out.isEmpty() && width(out.back() + part, type) <= room)

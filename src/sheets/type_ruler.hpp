@@ -28,7 +28,7 @@ public:
     [[nodiscard]] double cap(double em) const { return cap_ * em; }
     [[nodiscard]] double emOfCap(double height) const { return height / cap_; }
 
-    // At spaces; a word longer than the line after a hyphen, dash or slash, and failing that
+    // At spaces; a word longer than the line after a hyphen, dash, slash or plus, failing that
     // anywhere. Fewest lines; Even ones then share the words. Nothing but the spaces at breaks is
     // dropped.
     enum class Lines { Even, Full };
@@ -42,6 +42,7 @@ private:
     std::array<QFont, 2> fonts_;                                        // by Weight
     double cap_ = 0;                                                    // of an em
     mutable std::array<std::unordered_map<QString, double>, 2> widths_; // of an em
+    mutable std::array<std::unordered_map<QString, QRectF>, 2> boxes_;  // at the reference size
 };
 
 } // namespace bw

@@ -89,21 +89,11 @@ private:
     Band title_, running_;
     double foot_ = 0;
 };
-
-Layout emptyLayout(const Block& block, const SheetOptions& options) {
-    Layout layout;
-    layout.title = sheetTitle(SheetKind::Wall, block);
-    layout.paper = paperSize(options);
-    layout.margin = paperMargin(options);
-    layout.family = options.family;
-    layout.blackAndWhite = options.blackAndWhite;
-    return layout;
-}
 } // namespace
 
 Layout layoutWall(const Gym& gym, const Block& block, const SheetOptions& options) {
     const TypeRuler ruler(options.family);
-    const WallContent content = wallContent(gym, block);
+    const WallContent content = wallContent(gym, block, options);
     const Planner planner(content, options, ruler);
     const WallPlan plan = planner.best();
     if (!plan.sound && options.largePrint) { // a row longer than a page
@@ -111,7 +101,7 @@ Layout layoutWall(const Gym& gym, const Block& block, const SheetOptions& option
         usual.largePrint = false;
         return layoutWall(gym, block, usual);
     }
-    Layout layout = emptyLayout(block, options);
+    Layout layout = emptyLayout(SheetKind::Wall, block, options);
     layout.keyCap = ruler.cap(plan.boxes.smallestKey);
     const int pages = static_cast<int>(plan.pages.size());
     const double width = layout.paper.width() - 2 * layout.margin;

@@ -12,6 +12,7 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QLabel>
+#include <QListWidget>
 #include <QPrinter>
 #include <QPushButton>
 #include <QScrollBar>
@@ -33,6 +34,10 @@ struct Answers {
         bw::prompts().tell = [this](QWidget*, const QString&, const QString& text) {
             told << text;
         };
+        bw::prompts().openFolder = [this](QWidget*, const QString&, const QString& suggested) {
+            asked << suggested;
+            return folderAnswer;
+        };
         askPrinter() = [this](QPrinter& p, QWidget*) {
             paper = p.pageLayout();
             p.setOutputFileName(printFile);
@@ -53,7 +58,7 @@ struct Answers {
     Prompts prompts;
     std::function<bool(QPrinter&, QWidget*)> printer;
     QByteArray home;
-    std::optional<QString> save;
+    std::optional<QString> save, folderAnswer;
     QString printFile; // empty: no printing
     QPageLayout paper;
     QStringList asked, told;
@@ -122,6 +127,79 @@ TEST_CASE("Paper, turn and ink are chosen by key, and remembered") {
     CHECK(again.part<QComboBox>("paper").currentText() == "A3");
     CHECK(again.part<QComboBox>("turned").currentIndex() == 1);
     CHECK(again.box("&Black and white").isChecked());
+}
+
+TEST_CASE("The five sheets are chosen from the list by key, each with choices of its own") {
+    const Answers coach;
+    Gym gym = railGymOf(20);
+    gym.put(Member{MemberId::parse("m-1").value(), "Marit Oyelaran", {}, true, {}});
+    Sheets desk(gym);
+    auto& list = *desk.page.findChild<QListWidget*>();
+    REQUIRE(list.count() == 5);
+    QStringList previews;
+    for (int i = 0; i < 5; ++i) {
+        previews << desk.preview().accessibleName().section('(', 1).section(')', 0, 0);
+        CHECK(desk.part<QComboBox>("per-page").isVisible() == (i == 1));
+        CHECK(desk.part<QComboBox>("unit").isVisible() == (i == 1 || i == 3));
+        CHECK(desk.preview().pages() >= 1);
+        QTest::keyClick(&list, Qt::Key_Down);
+    }
+    CHECK(previews ==
+          QStringList{"wall sheet", "member cards", "coach notes", "kit list", "talk outline"});
+    list.setCurrentRow(1);
+    desk.part<QComboBox>("per-page").setCurrentIndex(1);
+    desk.part<QComboBox>("unit").setCurrentIndex(1);
+    list.setCurrentRow(0);
+    CHECK(rememberedOptions(SheetKind::Cards, {}).cardsPerPage == 4);
+    CHECK(rememberedOptions(SheetKind::Cards, {}).massUnit == MassUnit::Lb);
+    CHECK(rememberedOptions(SheetKind::Kit, {}).massUnit == MassUnit::Kg);
+}
+
+TEST_CASE("Without an active member the cards say so, and the other sheets stand") {
+    const Answers coach;
+    Sheets desk;
+    auto& list = *desk.page.findChild<QListWidget*>();
+    list.setCurrentRow(1);
+    CHECK(desk.preview().pages() == 0);
+    CHECK(desk.preview().accessibleName().contains("No member is active"));
+    list.setCurrentRow(2);
+    CHECK(desk.preview().pages() == 1);
+}
+
+TEST_CASE("All sheets are kept in a folder at once") {
+    Answers coach;
+    Gym gym = railGymOf(20);
+    gym.put(Member{MemberId::parse("m-1").value(), "Marit Oyelaran", {}, true, {}});
+    Sheets desk(gym);
+    QTest::keyClick(&desk.button("All fi&ve as PDF…"), Qt::Key_Space); // the coach says no
+    CHECK(desk.part<QLabel>("told").text().isEmpty());
+    coach.folderAnswer = coach.file("");
+    QTest::keyClick(&desk.button("All fi&ve as PDF…"), Qt::Key_Space);
+    for (const char* word : {"wall", "cards", "notes", "kit", "talk"})
+        CHECK(isPdf(coach.file(("2026-09 Low tide - " + std::string(word) + ".pdf").c_str())));
+    CHECK(desk.part<QLabel>("told").text().startsWith("All sheets are kept in"));
+    coach.folderAnswer = coach.file("not there");
+    QTest::keyClick(&desk.button("All fi&ve as PDF…"), Qt::Key_Space);
+    CHECK(coach.told.size() == 1);
+}
+
+TEST_CASE("Printing stops between two pages when it is told to") {
+    Answers coach;
+    coach.printFile = coach.file("printed.pdf");
+    Layout three;
+    three.paper = {210, 297};
+    three.pages.resize(3);
+    std::vector<int> asked;
+    const auto stopped = printSheet(three, nullptr, [&](int done) {
+        asked.push_back(done);
+        return done < 1;
+    });
+    REQUIRE(stopped.ok());
+    CHECK(*stopped == Printed::Stopped);
+    CHECK(asked == std::vector{0, 1});
+    const auto all = printSheet(three, nullptr, [](int) { return true; });
+    REQUIRE(all.ok());
+    CHECK(*all == Printed::All);
 }
 
 TEST_CASE("Until something is chosen, the paper is the gym's") {
@@ -228,8 +306,8 @@ TEST_CASE("What does not fit is named, with its page and what to do") {
     layout.paper = {210, 297};
     layout.margin = 10;
     layout.pages.resize(1);
-    CHECK(reportOn(layout).text == "One page.");
-    CHECK_FALSE(reportOn(layout).trouble);
+    CHECK(reportOn(layout, {}).text == "One page.");
+    CHECK_FALSE(reportOn(layout, {}).trouble);
     TextItem wide;
     wide.text = QStringLiteral("A very long name");
     wide.at = {20, 20};
@@ -237,13 +315,13 @@ TEST_CASE("What does not fit is named, with its page and what to do") {
     wide.width = 90;
     wide.room = 60;
     layout.pages[0].items.push_back(wide);
-    const SheetReport said = reportOn(layout);
+    const SheetReport said = reportOn(layout, {});
     CHECK(said.trouble);
     CHECK(
         said.text.toStdString() ==
         "One page.\n■ Does not fit: “A very long name” (page 1). Take a larger paper, turn it, or "
         "shorten the text.");
-    CHECK(reportOn(Layout{}).text.isEmpty());
+    CHECK(reportOn(Layout{}, {}).text.isEmpty());
 }
 
 TEST_CASE("Without a month the page says what to do, and prints nothing") {

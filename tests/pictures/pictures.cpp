@@ -16,6 +16,7 @@
 #include "desk/ledger/class_view.hpp"
 #include "desk/ledger/ledger_page.hpp"
 #include "desk/limits/limits_page.hpp"
+#include "sheet_pictures.hpp"
 #include "support/fixtures.hpp"
 
 #include <QAbstractButton>
@@ -180,6 +181,7 @@ int main(int argc, char* argv[]) {
     if (QAction* almanac = window.actions().find(QStringLiteral("place-almanac")))
         almanac->trigger();
     all = save(window, folder, QStringLiteral("almanac")) && all;
+    all = test::drawSheets(folder) && all;
     if (QAction* print = window.actions().find(QStringLiteral("print"))) print->trigger();
     return save(window, folder, QStringLiteral("sheets")) && all ? 0 : 1;
 }

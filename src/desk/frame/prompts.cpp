@@ -36,6 +36,9 @@ Prompts real() {
         },
         [](QWidget* parent, const QString& title, const QString& suggested, const QString& filter) {
             return named(QFileDialog::getSaveFileName(parent, title, suggested, filter));
+        },
+        [](QWidget* parent, const QString& title, const QString& suggested) {
+            return named(QFileDialog::getExistingDirectory(parent, title, suggested));
         }};
 }
 } // namespace

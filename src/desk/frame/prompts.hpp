@@ -24,6 +24,9 @@ struct Prompts {
     std::function<std::optional<QString>(QWidget* parent, const QString& title,
                                          const QString& suggested, const QString& filter)>
         saveFile;
+    std::function<std::optional<QString>(QWidget* parent, const QString& title,
+                                         const QString& suggested)>
+        openFolder;
 };
 
 // The real ones until a test puts others in.

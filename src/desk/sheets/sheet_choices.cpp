@@ -5,6 +5,7 @@
 #include "desk/frame/words.hpp"
 #include "sheets/sheet_names.hpp"
 
+#include <QDate>
 #include <QDir>
 #include <QSettings>
 #include <QStandardPaths>
@@ -20,13 +21,20 @@ constexpr const char* kFolder = "sheets/folder";
 
 SheetOptions rememberedOptions(SheetKind kind, const GymSettings& gym) {
     const QSettings kept(rememberedFile(), QSettings::IniFormat);
-    SheetOptions options = usualOptions(gym);
+    SheetOptions options = usualOptions(gym, kind);
     const QString paper = kept.value(keyOf(kind, "paper")).toString();
     options.paper = fromWord<Paper>(paper.toStdString()).value_or(options.paper);
-    if (kept.value(keyOf(kind, "landscape"), false).toBool())
-        options.orientation = Orientation::Landscape;
+    const bool wide = options.orientation == Orientation::Landscape;
+    options.orientation = kept.value(keyOf(kind, "landscape"), wide).toBool()
+                              ? Orientation::Landscape
+                              : Orientation::Portrait;
+    const QString unit = kept.value(keyOf(kind, "unit")).toString();
+    options.massUnit = fromWord<MassUnit>(unit.toStdString()).value_or(options.massUnit);
+    options.cardsPerPage = kept.value(keyOf(kind, "per-page"), 2).toInt() == 4 ? 4 : 2;
     options.blackAndWhite = kept.value(keyOf(kind, "black-and-white"), false).toBool();
     options.largePrint = kept.value(keyOf(kind, "large-print"), false).toBool();
+    const QDate today = QDate::currentDate();
+    options.printedOn = Date::of(today.year(), today.month(), today.day()).value();
     return options;
 }
 
@@ -34,6 +42,8 @@ void rememberOptions(SheetKind kind, const SheetOptions& options) {
     QSettings kept(rememberedFile(), QSettings::IniFormat);
     kept.setValue(keyOf(kind, "paper"), plain(wordOf(options.paper)));
     kept.setValue(keyOf(kind, "landscape"), options.orientation == Orientation::Landscape);
+    kept.setValue(keyOf(kind, "unit"), plain(wordOf(options.massUnit)));
+    kept.setValue(keyOf(kind, "per-page"), options.cardsPerPage);
     kept.setValue(keyOf(kind, "black-and-white"), options.blackAndWhite);
     kept.setValue(keyOf(kind, "large-print"), options.largePrint);
 }

@@ -35,10 +35,11 @@ std::function<bool(QPrinter&, QWidget*)>& askPrinter() {
     return kept;
 }
 
-Result<bool> printSheet(const Layout& layout, QWidget* parent) {
+Result<Printed> printSheet(const Layout& layout, QWidget* parent,
+                           const std::function<bool(int done)>& step) {
     QPrinter printer(QPrinter::HighResolution);
     setPaper(printer, layout);
-    if (!askPrinter()(printer, parent)) return false;
+    if (!askPrinter()(printer, parent)) return Printed::Nothing;
     QPainter painter;
     const Message failed{
         "The printer did not take the sheet, so nothing was printed. See that it is "
@@ -46,6 +47,10 @@ Result<bool> printSheet(const Layout& layout, QWidget* parent) {
         {}};
     if (!painter.begin(&printer)) return failed;
     for (int page = 0; page < static_cast<int>(layout.pages.size()); ++page) {
+        if (step && !step(page)) {
+            printer.abort();
+            return Printed::Stopped;
+        }
         if (page > 0 && !printer.newPage()) return failed;
         painter.save();
         useMillimetres(painter);
@@ -53,7 +58,7 @@ Result<bool> printSheet(const Layout& layout, QWidget* parent) {
         painter.restore();
     }
     if (!painter.end() || printer.printerState() == QPrinter::Error) return failed;
-    return true;
+    return Printed::All;
 }
 
 } // namespace bw

@@ -29,6 +29,11 @@ QString reading(const Layout& layout) {
         .arg(readableFrom(layout.keyCap, kBareReading), 0, 'f', 1);
 }
 
+QString fewerCards(int perPage) {
+    return perPage == 1 ? tr("One card a page: with more, not every card would fit.")
+                        : tr("Two cards a page: with four, not every card would fit.");
+}
+
 QString notFitting(const std::vector<Overflow>& over) {
     QStringList named;
     for (std::size_t i = 0; i < over.size() && i < kMostNamed; ++i)
@@ -41,10 +46,12 @@ QString notFitting(const std::vector<Overflow>& over) {
 }
 } // namespace
 
-SheetReport reportOn(const Layout& layout) {
+SheetReport reportOn(const Layout& layout, const SheetOptions& options) {
     if (layout.pages.empty()) return {};
     QStringList said{pages(layout)};
     if (const QString far = reading(layout); !far.isEmpty()) said << far;
+    if (layout.cardsPerPage > 0 && layout.cardsPerPage < options.cardsPerPage)
+        said << fewerCards(layout.cardsPerPage);
     const std::vector<Overflow> over = overflowOf(layout);
     if (!over.empty()) said << notFitting(over);
     return {said.join(QLatin1Char('\n')), !over.empty()};

@@ -11,7 +11,7 @@ struct SheetReport {
     QString text;
     bool trouble = false; // something does not fit
 };
-[[nodiscard]] SheetReport reportOn(const Layout& layout);
+[[nodiscard]] SheetReport reportOn(const Layout& layout, const SheetOptions& options);
 [[nodiscard]] QString sheetLabel(SheetKind kind); // "Wall sheet", in the list
 
 } // namespace bw

@@ -4,29 +4,27 @@
 #include "desk/frame/prompts.hpp"
 #include "desk/frame/theme.hpp"
 #include "desk/frame/words.hpp"
+#include "desk/frame/work_line.hpp"
 #include "desk/sheets/preview_bar.hpp"
 #include "desk/sheets/sheet_choices.hpp"
+#include "desk/sheets/sheet_form.hpp"
 #include "desk/sheets/sheet_printing.hpp"
 #include "desk/sheets/sheet_report.hpp"
 #include "sheets/pdf.hpp"
 #include "sheets/sheet_names.hpp"
-#include "sheets/wall_sheet.hpp"
 
-#include <QCheckBox>
-#include <QComboBox>
 #include <QDir>
 #include <QFileInfo>
-#include <QFormLayout>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QListWidget>
 #include <QPushButton>
-#include <QSignalBlocker>
 
 namespace bw {
 
 namespace {
-constexpr SheetKind kSheets[] = {SheetKind::Wall};
+constexpr SheetKind kSheets[] = {SheetKind::Wall, SheetKind::Cards, SheetKind::Notes,
+                                 SheetKind::Kit, SheetKind::Talk};
 constexpr int kColumn = 260;
 
 QLabel* makeLabel(QWidget* parent, const char* name) {
@@ -38,7 +36,8 @@ QLabel* makeLabel(QWidget* parent, const char* name) {
 }
 } // namespace
 
-SheetsPage::SheetsPage(Draft& draft, QWidget* parent) : QWidget(parent), draft_(draft) {
+SheetsPage::SheetsPage(Draft& draft, QWidget* parent)
+    : QWidget(parent), draft_(draft), maker_(draft) {
     preview_ = new SheetPreview(this);
     auto* across = new QHBoxLayout(this);
     across->setContentsMargins(0, 0, 0, 0);
@@ -72,52 +71,36 @@ QWidget* SheetsPage::makeColumn() {
                             2 * sheets_->frameWidth());
     title->setBuddy(sheets_);
     connect(sheets_, &QListWidget::currentRowChanged, this, &SheetsPage::showChoices);
-    layout->addWidget(title);
-    layout->addWidget(sheets_);
-    auto* form = new QFormLayout;
-    addChoices(form);
-    layout->addLayout(form);
+    form_ = new SheetForm(column);
+    connect(form_, &SheetForm::changed, this, &SheetsPage::keepChoices);
     report_ = makeLabel(column, "report");
-    layout->addWidget(report_);
-    layout->addStretch(1);
     told_ = makeLabel(column, "told");
+    work_ = new WorkLine(column);
+    for (QWidget* w : std::initializer_list<QWidget*>{title, sheets_, form_, report_})
+        layout->addWidget(w);
+    layout->addStretch(1);
     layout->addWidget(told_);
+    layout->addWidget(work_);
     layout->addWidget(makeButtons());
     return column;
 }
 
-void SheetsPage::addChoices(QFormLayout* form) {
-    paper_ = new QComboBox(this);
-    paper_->setObjectName(QStringLiteral("paper"));
-    for (const auto word : Spelling<Paper>::words) paper_->addItem(plain(word));
-    turned_ = new QComboBox(this);
-    turned_->setObjectName(QStringLiteral("turned"));
-    turned_->addItems({tr("upright"), tr("on its side")});
-    blackAndWhite_ = new QCheckBox(tr("&Black and white"), this);
-    largePrint_ = new QCheckBox(tr("&Larger print"), this);
-    form->addRow(tr("P&aper"), paper_);
-    form->addRow(tr("Hel&d"), turned_);
-    form->addRow(blackAndWhite_);
-    form->addRow(largePrint_);
-    for (auto* box : {paper_, turned_})
-        connect(box, &QComboBox::currentIndexChanged, this, &SheetsPage::keepChoices);
-    for (auto* box : {blackAndWhite_, largePrint_})
-        connect(box, &QCheckBox::toggled, this, &SheetsPage::keepChoices);
-}
-
 QWidget* SheetsPage::makeButtons() {
     auto* row = new QWidget(this);
-    auto* layout = new QHBoxLayout(row);
+    auto* layout = new QGridLayout(row);
     layout->setContentsMargins(0, 0, 0, 0);
-    print_ = new QPushButton(tr("&Print…"), row);
-    pdf_ = new QPushButton(tr("PD&F…"), row);
-    for (auto* button : {print_, pdf_}) {
-        button->setAutoDefault(true);
-        layout->addWidget(button);
-    }
-    connect(print_, &QPushButton::clicked, this, &SheetsPage::print);
-    connect(pdf_, &QPushButton::clicked, this, &SheetsPage::savePdf);
+    layout->addWidget(makeButton(row, tr("&Print…"), &SheetsPage::print), 0, 0);
+    layout->addWidget(makeButton(row, tr("PD&F…"), &SheetsPage::savePdf), 0, 1);
+    layout->addWidget(makeButton(row, tr("All fi&ve as PDF…"), &SheetsPage::saveAll), 1, 0, 1, 2);
     return row;
+}
+
+QPushButton* SheetsPage::makeButton(QWidget* row, const QString& text, void (SheetsPage::*what)()) {
+    auto* button = new QPushButton(text, row);
+    button->setAutoDefault(true);
+    connect(button, &QPushButton::clicked, this, what);
+    buttons_.push_back(button);
+    return button;
 }
 
 SheetKind SheetsPage::kind() const {
@@ -125,22 +108,11 @@ SheetKind SheetsPage::kind() const {
 }
 
 SheetOptions SheetsPage::options() const {
-    SheetOptions options = usualOptions(draft_.gym().gym().settings);
-    options.paper = static_cast<Paper>(paper_->currentIndex());
-    options.orientation = static_cast<Orientation>(turned_->currentIndex());
-    options.blackAndWhite = blackAndWhite_->isChecked();
-    options.largePrint = largePrint_->isChecked();
-    return options;
+    return form_->options(rememberedOptions(kind(), draft_.gym().gym().settings));
 }
 
 void SheetsPage::showChoices() {
-    const SheetOptions kept = rememberedOptions(kind(), draft_.gym().gym().settings);
-    const QSignalBlocker quiet[] = {QSignalBlocker(paper_), QSignalBlocker(turned_),
-                                    QSignalBlocker(blackAndWhite_), QSignalBlocker(largePrint_)};
-    paper_->setCurrentIndex(static_cast<int>(kept.paper));
-    turned_->setCurrentIndex(static_cast<int>(kept.orientation));
-    blackAndWhite_->setChecked(kept.blackAndWhite);
-    largePrint_->setChecked(kept.largePrint);
+    form_->show(kind(), rememberedOptions(kind(), draft_.gym().gym().settings));
     draftChanged();
 }
 
@@ -163,21 +135,25 @@ void SheetsPage::layOut() {
     stale_ = false;
     tell({});
     const Block* block = draft_.block();
-    print_->setEnabled(block);
-    pdf_->setEnabled(block);
+    for (QPushButton* button : buttons_) button->setEnabled(block);
+    layout_ = {};
     if (!block) {
-        layout_ = {};
         preview_->clear(tr("There is no month yet. Start one on the Bench, and its sheets will "
                            "lie here."));
+    } else if (auto made = maker_.layOut(kind(), options()); !made) {
+        preview_->clear(say(made.why()));
+    } else if (made->pages.empty()) {
+        preview_->clear(tr("No member is active, so there are no cards. Members come with a "
+                           "bundle."));
     } else {
-        layout_ = layoutWall(draft_.gym().gym(), *block, options());
+        layout_ = std::move(made).value();
         preview_->show(layout_, sheetTitle(kind(), *block));
     }
     report();
 }
 
 void SheetsPage::report() {
-    const SheetReport said = reportOn(layout_);
+    const SheetReport said = reportOn(layout_, options());
     QPalette palette = report_->palette();
     palette.setColor(QPalette::WindowText, said.trouble ? inks().level[0] : inks().quiet);
     report_->setPalette(palette);
@@ -192,9 +168,17 @@ void SheetsPage::tell(const QString& what) {
 void SheetsPage::print() {
     if (stale_) layOut();
     if (layout_.pages.empty()) return;
-    const Result<bool> printed = printSheet(layout_, this);
+    std::optional<WorkLine::Run> run; // begins after the question which printer
+    const auto step = [&](int done) {
+        if (!run) run.emplace(*work_, tr("Printing"), static_cast<int>(layout_.pages.size()));
+        return run->at(done);
+    };
+    const Result<Printed> printed = printSheet(layout_, this, step);
+    run.reset();
     if (!printed) return prompts().tell(this, tr("Print"), say(printed.why()));
-    if (*printed) tell(tr("Sent to the printer."));
+    if (*printed == Printed::All) tell(tr("Sent to the printer."));
+    if (*printed == Printed::Stopped)
+        tell(tr("Stopped. The printer may still bring the pages it has already taken."));
 }
 
 void SheetsPage::savePdf() {
@@ -209,6 +193,35 @@ void SheetsPage::savePdf() {
     if (!written) return prompts().tell(this, tr("Keep as PDF"), say(written.why()));
     rememberFolder(QFileInfo(*path).absolutePath());
     tell(tr("Kept as %1.").arg(QDir::toNativeSeparators(*path)));
+}
+
+void SheetsPage::saveAll() {
+    if (!draft_.block()) return;
+    const auto folder =
+        prompts().openFolder(this, tr("Keep all sheets as PDF"), rememberedFolder());
+    if (!folder || !keepAllIn(*folder)) return;
+    rememberFolder(*folder);
+    tell(tr("All sheets are kept in %1.").arg(QDir::toNativeSeparators(*folder)));
+}
+
+bool SheetsPage::keepAllIn(const QString& folder) {
+    WorkLine::Run run(*work_, tr("Writing sheets"), 0);
+    for (const SheetKind kind : kSheets) {
+        const auto choices = rememberedOptions(kind, draft_.gym().gym().settings);
+        const auto made = maker_.layOut(kind, choices, [&](int done, int) { return run.at(done); });
+        if (!run.at(0)) {
+            tell(tr("Stopped. The sheets written so far are kept in %1.")
+                     .arg(QDir::toNativeSeparators(folder)));
+            return false;
+        }
+        if (made && made->pages.empty()) continue; // no members, no cards
+        const QString path = QDir(folder).filePath(sheetFileName(kind, *draft_.block()));
+        const auto written = made ? writePdf(path, *made) : Result<bool>(made.why());
+        if (written) continue;
+        prompts().tell(this, tr("Keep as PDF"), say(written.why()));
+        return false;
+    }
+    return true;
 }
 
 } // namespace bw

@@ -1,22 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Sheets: which one, on what paper, how it will look; print it or keep it as a PDF.
+// Sheets: which one, on what paper, how it will look; print it, keep it as a PDF, or keep all five.
 #pragma once
-#include "desk/bench/draft.hpp"
+#include "desk/sheets/sheet_maker.hpp"
 #include "desk/sheets/sheet_preview.hpp"
 
 #include <QWidget>
 
-class QCheckBox;
-class QComboBox;
-class QFormLayout;
 class QLabel;
 class QListWidget;
 class QPushButton;
 
 namespace bw {
 
-enum class SheetKind;
-struct SheetOptions;
+class SheetForm;
+class WorkLine;
 
 class SheetsPage : public QWidget {
     Q_OBJECT
@@ -25,35 +22,36 @@ public:
 
     void print();
     void savePdf();
+    void saveAll();
 
 protected:
     void showEvent(QShowEvent* event) override;
 
 private:
     QWidget* makeColumn();
-    void addChoices(QFormLayout* form);
     QWidget* makeButtons();
+    QPushButton* makeButton(QWidget* row, const QString& text, void (SheetsPage::*what)());
     void showChoices();
     void keepChoices();
     void draftChanged(); // a page out of sight is laid out when it is next shown
     void layOut();
     void report();
     void tell(const QString& what);
+    // False when it was stopped or failed, which is told.
+    [[nodiscard]] bool keepAllIn(const QString& folder);
     [[nodiscard]] SheetKind kind() const;
     [[nodiscard]] SheetOptions options() const;
 
     Draft& draft_;
+    SheetMaker maker_;
     Layout layout_;
     bool stale_ = true;
     QListWidget* sheets_ = nullptr;
-    QComboBox* paper_ = nullptr;
-    QComboBox* turned_ = nullptr;
-    QCheckBox* blackAndWhite_ = nullptr;
-    QCheckBox* largePrint_ = nullptr;
+    SheetForm* form_ = nullptr;
     QLabel* report_ = nullptr;
     QLabel* told_ = nullptr;
-    QPushButton* print_ = nullptr;
-    QPushButton* pdf_ = nullptr;
+    WorkLine* work_ = nullptr;
+    std::vector<QPushButton*> buttons_;
     SheetPreview* preview_ = nullptr;
 };
 

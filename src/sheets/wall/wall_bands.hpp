@@ -2,16 +2,11 @@
 // The strips above and below the rows of a wall sheet. Items stand relative to the strip's top and
 // the left edge of the page's margin.
 #pragma once
-#include "sheets/page_pen.hpp"
+#include "sheets/band.hpp"
 #include "sheets/wall/wall_content.hpp"
 #include "sheets/wall/wall_type.hpp"
 
 namespace bw {
-
-struct Band {
-    std::vector<Item> items;
-    double height = 0;
-};
 
 // Month, title and format on the left, the stair on the right.
 [[nodiscard]] Band titleBand(const WallContent& content, const WallType& type, double width,

@@ -5,27 +5,16 @@
 #include "blockwright/time/timing.hpp"
 #include "sheets/sheet_words.hpp"
 
-#include <QCoreApplication>
-
 #include <algorithm>
 #include <cmath>
 
 namespace bw {
 
 namespace {
-QString say(const char* english) { return QCoreApplication::translate("bw::sheets", english); }
-QString plain(const std::string& text) { return QString::fromStdString(text).simplified(); }
-
-QString nameOf(const Shelf& shelf, const ExerciseId& id) {
-    const Exercise* found = shelf.find(id);
-    const QString name = found ? plain(found->name) : QString();
-    return name.isEmpty() ? plain(id.text()) : name;
-}
-
 // The nearest neighbour only: a wall is no library.
 QString neighbour(const Shelf& shelf, const std::vector<ExerciseId>& ids, const char* english) {
     for (const ExerciseId& id : ids)
-        if (shelf.find(id)) return say(english).arg(nameOf(shelf, id));
+        if (shelf.find(id)) return sheetSay(english).arg(nameOf(shelf, id));
     return {};
 }
 
@@ -35,9 +24,10 @@ WallRow rowOf(const Shelf& shelf, const Slot& slot, const QString& label) {
     row.main = slot.main;
     const Exercise* exercise = slot.exercise ? shelf.find(*slot.exercise) : nullptr;
     if (slot.exercise) row.name = nameOf(shelf, *slot.exercise);
-    if (slot.dose) row.dose = plain(doseText(*slot.dose, exercise ? exercise->sides : Sides::Both));
-    if (slot.tempo) row.tempo = plain(slot.tempo->text());
-    if (slot.effort) row.effort = plain(effortText(*slot.effort));
+    if (slot.dose)
+        row.dose = printed(doseText(*slot.dose, exercise ? exercise->sides : Sides::Both));
+    if (slot.tempo) row.tempo = printed(slot.tempo->text());
+    if (slot.effort) row.effort = printed(effortText(*slot.effort));
     if (exercise) {
         row.easier =
             neighbour(shelf, exercise->easier, QT_TRANSLATE_NOOP("bw::sheets", "easier: %1"));
@@ -49,15 +39,15 @@ WallRow rowOf(const Shelf& shelf, const Slot& slot, const QString& label) {
 
 WallGroup groupOf(const Shelf& shelf, const Block& block, Place place) {
     const Group& group = *groupAt(block, place);
-    const QString letter = plain(groupLetter(block, place));
+    const QString letter = printed(groupLetter(block, place));
     WallGroup out;
     const bool one = group.rounds == Range<int>(1);
-    out.rounds = say(one ? QT_TRANSLATE_NOOP("bw::sheets", "%1 round")
-                         : QT_TRANSLATE_NOOP("bw::sheets", "%1 rounds"))
-                     .arg(plain(roundsText(group.rounds)));
-    const QString rest = plain(restText(group.rest));
+    out.rounds = sheetSay(one ? QT_TRANSLATE_NOOP("bw::sheets", "%1 round")
+                              : QT_TRANSLATE_NOOP("bw::sheets", "%1 rounds"))
+                     .arg(printed(roundsText(group.rounds)));
+    const QString rest = printed(restText(group.rest));
     out.rest = group.rest.hi() > Millis{0}
-                   ? say(QT_TRANSLATE_NOOP("bw::sheets", "rest %1")).arg(rest)
+                   ? sheetSay(QT_TRANSLATE_NOOP("bw::sheets", "rest %1")).arg(rest)
                    : rest;
     for (std::size_t i = 0; i < group.slots.size(); ++i)
         out.rows.push_back(rowOf(shelf, group.slots[i], letter + QString::number(i + 1)));
@@ -82,8 +72,8 @@ std::vector<QString> minutesOf(const Gym& gym, const Block& block) {
     std::vector<QString> texts(block.sections.size());
     for (std::size_t s = 0; s < spans.size(); ++s)
         if (spans[s].hi() > 0)
-            texts[s] =
-                say(QT_TRANSLATE_NOOP("bw::sheets", "%1 min")).arg(plain(roundsText(spans[s])));
+            texts[s] = sheetSay(QT_TRANSLATE_NOOP("bw::sheets", "%1 min"))
+                           .arg(printed(roundsText(spans[s])));
     return texts;
 }
 
@@ -95,8 +85,8 @@ std::vector<WallWeek> weeksOf(const Block& block) {
     std::vector<WallWeek> weeks;
     for (const StairStep& step : block.stair) {
         const auto level = std::find(levels.begin(), levels.end(), step.rir) - levels.begin();
-        weeks.push_back({say(QT_TRANSLATE_NOOP("bw::sheets", "Week %1")).arg(weeks.size() + 1),
-                         intentName(step.intent), plain(effortText(Range<Rir>(step.rir))),
+        weeks.push_back({sheetSay(QT_TRANSLATE_NOOP("bw::sheets", "Week %1")).arg(weeks.size() + 1),
+                         intentName(step.intent), printed(effortText(Range<Rir>(step.rir))),
                          roundsName(step.rounds), static_cast<int>(level)});
     }
     return weeks;
@@ -112,32 +102,30 @@ template <class Has> bool anyRow(const WallContent& content, Has has) {
 QStringList legendOf(const WallContent& content) {
     QStringList legend;
     if (anyRow(content, [](const WallRow& r) { return r.main; }))
-        legend << say(QT_TRANSLATE_NOOP("bw::sheets", "Bold name: a main lift of the month."));
+        legend << sheetSay(QT_TRANSLATE_NOOP("bw::sheets", "Bold name: a main lift of the month."));
     if (anyRow(content, [](const WallRow& r) { return !r.tempo.isEmpty(); }))
-        legend << say(QT_TRANSLATE_NOOP(
+        legend << sheetSay(QT_TRANSLATE_NOOP(
             "bw::sheets", "Tempo: seconds to lower, pause, lift, pause; X is as fast as "
                           "possible."));
-    legend << say(
+    legend << sheetSay(
         QT_TRANSLATE_NOOP("bw::sheets", "RIR: repetitions that you could still have done."));
     return legend;
 }
 
 void nameBlock(WallContent& content, const Block& block) {
     content.month = printedMonth(block.month);
-    content.title = plain(block.title);
-    content.running = content.title.isEmpty()
-                          ? content.month
-                          : content.month + QStringLiteral(" · ") + content.title;
+    content.title = printed(block.title);
     if (!block.format) return;
     content.format = printedFormat(*block.format);
     content.formatSentence = formatSentence(*block.format);
 }
 } // namespace
 
-WallContent wallContent(const Gym& gym, const Block& block) {
+WallContent wallContent(const Gym& gym, const Block& block, const SheetOptions& options) {
     WallContent content;
     nameBlock(content, block);
-    content.gym = plain(gym.settings.name);
+    content.running = blockText(block);
+    content.whose = footText(gym, block, options);
     content.weeks = weeksOf(block);
     const auto minutes = minutesOf(gym, block);
     for (int s = 0; s < static_cast<int>(block.sections.size()); ++s) {
@@ -152,6 +140,6 @@ WallContent wallContent(const Gym& gym, const Block& block) {
     return content;
 }
 
-QString openSlotText() { return say(QT_TRANSLATE_NOOP("bw::sheets", "coach’s choice")); }
+QString openSlotText() { return sheetSay(QT_TRANSLATE_NOOP("bw::sheets", "coach’s choice")); }
 
 } // namespace bw

@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The words of a wall sheet, before anything is measured.
 #pragma once
-#include "blockwright/model/gym.hpp"
+#include "sheets/sheet_options.hpp"
 
-#include <QString>
 #include <QStringList>
 
 #include <vector>
@@ -34,13 +33,15 @@ struct WallWeek {
 };
 
 struct WallContent {
-    QString month, title, format, formatSentence, gym, running; // running: foot and later pages
+    QString month, title, format, formatSentence;
+    QString running, whose; // head of later pages; foot of all
     std::vector<WallSection> sections;
     std::vector<WallWeek> weeks;
     QStringList legend; // sentences on the marks that this sheet uses
 };
 
-[[nodiscard]] WallContent wallContent(const Gym& gym, const Block& block);
+[[nodiscard]] WallContent wallContent(const Gym& gym, const Block& block,
+                                      const SheetOptions& options);
 [[nodiscard]] QString openSlotText(); // "coach’s choice"
 
 } // namespace bw

@@ -2,12 +2,10 @@
 // The type scale of a wall sheet and how its pages may be arranged. All in millimetres; an em is
 // the size of the type, its capitals are about 0.73 of it.
 #pragma once
+#include "sheets/band.hpp"
 #include "sheets/sheet_options.hpp"
-#include "sheets/type_ruler.hpp"
 
 namespace bw {
-
-inline constexpr double kPitch = 1.18; // of a line, in ems
 
 // Bounds of the size of names and doses.
 struct WallBounds {
