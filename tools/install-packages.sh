@@ -12,7 +12,7 @@ wanted="g++ cmake ninja-build ccache
 # Parts that one release has on its own and the other inside a package above.
 where_existing="qt6-svg-plugins"
 test_where_existing="python3-simpy3" # without it one reference test has nothing to compare with
-test_wanted="catch2 python3 python3-jsonschema poppler-utils xvfb shared-mime-info
+test_wanted="catch2 python3 python3-icalendar python3-jsonschema poppler-utils xvfb shared-mime-info
              desktop-file-utils appstream"
 gate_wanted="git clang-format clang-tidy"
 only_list=no

@@ -5,7 +5,8 @@
 
 namespace bw::cli {
 
-// A gym as one bundle, or its results as a table, on standard output or in a file.
+// A gym as one bundle, its results as a table, or a month's classes as a calendar, on standard
+// output or in a file.
 class ExportCommand : public Command {
 public:
     CLI::App& declare(CLI::App& program) override;
@@ -13,10 +14,12 @@ public:
 
 private:
     [[nodiscard]] std::string text() const;
+    [[nodiscard]] std::string calendar() const;
 
     GymSource source_;
-    std::string out_;
-    bool csv_ = false, json_ = false;
+    std::string out_, at_;
+    std::vector<std::string> days_;
+    bool csv_ = false, calendar_ = false, json_ = false;
 };
 
 } // namespace bw::cli

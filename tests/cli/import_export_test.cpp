@@ -93,4 +93,21 @@ TEST_CASE("export --month writes that month alone; --out writes a file, whole or
     CHECK(t.run({"export", "--bundle", t.bundle, "--out", t.folder.path().string()}).code == 3);
 }
 
+TEST_CASE("export writes a month's classes as a calendar") {
+    const TempFolder folder;
+    const auto run = [&](std::vector<std::string> more) {
+        std::vector<std::string> args{"export", "--bundle", demoFile(), "--calendar"};
+        args.insert(args.end(), more.begin(), more.end());
+        return bwright(folder.path(), args);
+    };
+    const auto ran = run({"--days", "tue,thu", "--at", "07:15"});
+    REQUIRE(ran.code == 0);
+    CHECK(ran.out.rfind("BEGIN:VCALENDAR\r\n", 0) == 0);
+    CHECK(ran.out.find("DTSTART:20261201T071500\r\n") != std::string::npos); // a Tuesday
+    CHECK(ran.out.find("Harbour lights") != std::string::npos);
+    CHECK(run({"--at", "7pm"}).code == 2);
+    CHECK(run({"--days", "someday"}).code == 2);
+    CHECK(run({"--csv"}).code == 2);
+}
+
 } // namespace bw::test
