@@ -47,7 +47,7 @@ QString openSlotWords(const Slot& slot) {
         .arg(wanted.join(QStringLiteral(", ")));
 }
 
-QString demandName(Demand demand) {
+QString printedDemand(Demand demand) {
     static constexpr std::array words{
         QT_TRANSLATE_NOOP("bw::sheets", "grip"),     QT_TRANSLATE_NOOP("bw::sheets", "lower back"),
         QT_TRANSLATE_NOOP("bw::sheets", "overhead"), QT_TRANSLATE_NOOP("bw::sheets", "knee"),

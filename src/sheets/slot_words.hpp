@@ -15,7 +15,7 @@ namespace bw {
 [[nodiscard]] QString slotPlan(const Shelf& shelf, const Slot& slot); // "5 · 31X1 · 1–3 in reserve"
 [[nodiscard]] QString roundsAndRest(const Group& group); // "2–3 rounds, rest 60–90 s"
 [[nodiscard]] QString openSlotWords(const Slot& slot);   // "open: strength-long, hinge"
-[[nodiscard]] QString demandName(Demand demand);         // "overhead"
+[[nodiscard]] QString printedDemand(Demand demand);      // "overhead"
 [[nodiscard]] QString rirWords(double reps);             // "2 in reserve"
 
 // Every group of a section that has slots, in order.

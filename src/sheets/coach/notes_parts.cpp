@@ -116,7 +116,7 @@ QString flagsText(const Member& member) {
         flags << sheetSay(flag.level == FlagLevel::Avoid
                               ? QT_TRANSLATE_NOOP("bw::sheets", "avoid %1")
                               : QT_TRANSLATE_NOOP("bw::sheets", "limit %1"))
-                     .arg(demandName(flag.demand));
+                     .arg(printedDemand(flag.demand));
     return flags.join(QStringLiteral(", "));
 }
 
