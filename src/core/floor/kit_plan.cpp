@@ -137,6 +137,7 @@ std::vector<KitSection> kitPlan(const Gym& gym, const Block& block, const Ledger
             if (member.active) planner.take(member, targets.of(*ledger, member));
     }
     std::vector<KitSection> out;
+    out.reserve(block.sections.size());
     for (int s = 0; s < static_cast<int>(block.sections.size()); ++s)
         out.push_back(planner.section(s));
     return out;
