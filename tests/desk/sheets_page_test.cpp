@@ -171,15 +171,15 @@ TEST_CASE("All sheets are kept in a folder at once") {
     Gym gym = railGymOf(20);
     gym.put(Member{MemberId::parse("m-1").value(), "Marit Oyelaran", {}, true, {}});
     Sheets desk(gym);
-    QTest::keyClick(&desk.button("All fi&ve as PDF…"), Qt::Key_Space); // the coach says no
+    QTest::keyClick(&desk.button("Ever&y sheet as PDF…"), Qt::Key_Space); // the coach says no
     CHECK(desk.part<QLabel>("told").text().isEmpty());
     coach.folderAnswer = coach.file("");
-    QTest::keyClick(&desk.button("All fi&ve as PDF…"), Qt::Key_Space);
+    QTest::keyClick(&desk.button("Ever&y sheet as PDF…"), Qt::Key_Space);
     for (const char* word : {"wall", "cards", "notes", "kit", "talk"})
         CHECK(isPdf(coach.file(("2026-09 Low tide - " + std::string(word) + ".pdf").c_str())));
     CHECK(desk.part<QLabel>("told").text().startsWith("All sheets are kept in"));
     coach.folderAnswer = coach.file("not there");
-    QTest::keyClick(&desk.button("All fi&ve as PDF…"), Qt::Key_Space);
+    QTest::keyClick(&desk.button("Ever&y sheet as PDF…"), Qt::Key_Space);
     CHECK(coach.told.size() == 1);
 }
 
