@@ -61,7 +61,7 @@ using ProposeProgress = std::function<void(double best, double bound)>;
 // option out of range, a place that can't be filled, and which limit leaves nothing for it.
 [[nodiscard]] Result<Proposal> propose(const Gym& gym, const Block& draft,
                                        const ProposeOptions& options = {},
-                                       std::stop_token stop = {},
+                                       const std::stop_token& stop = {},
                                        const ProposeProgress& progress = {});
 
 // The best of the answers with the simulated class in their penalties, which can only add to them;
@@ -69,7 +69,7 @@ using ProposeProgress = std::function<void(double best, double bound)>;
 // added. A stop leaves out answers beyond those. Where a month can't be simulated the proposal
 // stays as it was.
 [[nodiscard]] Proposal onFloor(const Gym& gym, const Block& draft, Proposal proposal, int keep,
-                               const FloorOptions& options, std::stop_token stop = {},
+                               const FloorOptions& options, const std::stop_token& stop = {},
                                const FloorProgress& progress = {});
 
 // The sentences of an answer: each slot's, then what it settles and what it brings.

@@ -185,14 +185,32 @@ void Model::keepLiveForms(std::vector<Raw>& raw) {
     }
 }
 
-// Exercises with the same costs, and the same part in every sum that may matter.
-void Model::joinAlike(std::vector<Raw>& raw) {
+namespace {
+using Kept = std::vector<std::vector<int>>; // by seat, indices of the choices that stand for others
+
+// All that may matter, once each.
+std::vector<int> sumsOf(const std::vector<Form>& forms) {
     std::vector<int> sums;
-    for (const Form& form : forms_)
+    for (const Form& form : forms)
         for (const auto& term : form.terms) sums.push_back(term.first);
     std::sort(sums.begin(), sums.end());
     sums.erase(std::unique(sums.begin(), sums.end()), sums.end());
-    std::vector<std::vector<int>> kept(raw.size()); // indices of the choices that stand for others
+    return sums;
+}
+
+PairTable shrunk(const PairTable& table, const Kept& kept) {
+    PairTable small{table.a, table.b, kept[static_cast<std::size_t>(table.b)].size(), {}};
+    for (const int i : kept[static_cast<std::size_t>(table.a)])
+        for (const int j : kept[static_cast<std::size_t>(table.b)])
+            small.cost.push_back(table.at(i, j));
+    return small;
+}
+} // namespace
+
+// Exercises with the same costs, and the same part in every sum that may matter.
+void Model::joinAlike(std::vector<Raw>& raw) {
+    const std::vector<int> sums = sumsOf(forms_);
+    Kept kept(raw.size());
     for (std::size_t s = 0; s < raw.size(); ++s) {
         std::map<std::vector<double>, std::size_t> known;
         auto& choices = raw[s].choices;
@@ -225,13 +243,7 @@ void Model::joinAlike(std::vector<Raw>& raw) {
         for (const int i : kept[s])
             seats_[s].choices.push_back(std::move(choices[static_cast<std::size_t>(i)]));
     }
-    for (PairTable& table : pairs_) {
-        PairTable small{table.a, table.b, kept[static_cast<std::size_t>(table.b)].size(), {}};
-        for (const int i : kept[static_cast<std::size_t>(table.a)])
-            for (const int j : kept[static_cast<std::size_t>(table.b)])
-                small.cost.push_back(table.at(i, j));
-        table = std::move(small);
-    }
+    for (PairTable& table : pairs_) table = shrunk(table, kept);
 }
 
 // The largest number of ten-thousandths that all weights of the rule book are multiples of.

@@ -14,7 +14,8 @@ bool cheaper(const ProposedMonth& a, const ProposedMonth& b) {
 } // namespace
 
 Proposal onFloor(const Gym& gym, const Block& draft, Proposal proposal, int keep,
-                 const FloorOptions& options, std::stop_token stop, const FloorProgress& progress) {
+                 const FloorOptions& options, const std::stop_token& stop,
+                 const FloorProgress& progress) {
     const auto most = static_cast<std::size_t>(std::max(1, keep));
     const auto asItWas = [&] {
         if (proposal.answers.size() > most)

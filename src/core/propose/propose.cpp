@@ -21,7 +21,7 @@ struct Found {
 
 class Proposer {
 public:
-    Proposer(const Model& model, const ProposeOptions& options, std::stop_token stop,
+    Proposer(const Model& model, const ProposeOptions& options, const std::stop_token& stop,
              const ProposeProgress& progress)
         : m_(model), options_(options), stop_(stop), progress_(progress), search_(model),
           crew_(options.threads, stop, kSilent), bound_(search_.bound()) {
@@ -127,11 +127,11 @@ double Proposal::gap() const {
 }
 
 Result<Proposal> propose(const Gym& gym, const Block& draft, const ProposeOptions& options,
-                         std::stop_token stop, const ProposeProgress& progress) {
+                         const std::stop_token& stop, const ProposeProgress& progress) {
     auto task = taskOf(gym, draft, options);
     if (!task) return task.why();
     const Model model(*task);
-    Proposer proposer(model, options, std::move(stop), progress);
+    Proposer proposer(model, options, stop, progress);
     const auto found = proposer.all();
     if (found.empty()) return noAnswer();
     const CheckResult now = check(gym, draft);

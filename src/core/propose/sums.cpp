@@ -46,6 +46,12 @@ Adder::Adder(const Task& task)
     for (const SlotGrains& slot : slotGrains(task.gym, filled, {}))
         for (const Target& t : task.targets)
             if (t.place == slot.place) seats_.push_back(slot);
+    addFixed();
+}
+
+void Adder::addFixed() {
+    const Task& task = task_;
+    const Block& block = *task.block;
     fixed_.resize(static_cast<std::size_t>(timeAt(modes_.size(), 0)));
     for (const SlotGrains& slot : slotGrains(task.gym, block, {})) addBalance(slot, fixed_);
     std::vector<const Exercise*> seen;

@@ -46,6 +46,7 @@ public:
     [[nodiscard]] const std::vector<const Exercise*>& lastMains() const { return lastMains_; }
 
 private:
+    void addFixed(); // all that no target changes
     void addBalance(const SlotGrains& slot, Sums& to) const;
     void addCounts(const SlotFact& slot, Sums& to) const;
 

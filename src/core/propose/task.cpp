@@ -147,8 +147,8 @@ Result<std::shared_ptr<const Task>> taskOf(const Gym& gym, const Block& draft,
         if (wanted(draft, p, options.places)) places.push_back(p);
     if (places.empty()) return Message{"There is no open slot to fill.", {}};
     for (const Place p : places) slotAt(*block, p)->exercise.reset();
-    auto task = std::make_shared<Task>(gym, std::move(block),
-                                       std::make_unique<const History>(gym, draft.month));
+    auto task = std::make_shared<Task>(Task{
+        gym, std::move(block), std::make_unique<const History>(gym, draft.month), nullptr, {}});
     task->facts =
         std::make_unique<const Facts>(Facts::of(gym, *task->block, *task->history, Week::first()));
     const Member* member = options.member ? gym.findMember(*options.member) : nullptr;
