@@ -33,7 +33,8 @@ struct Book {
     }
     std::string now(const LiftDay& day = kToday) {
         std::vector<LiftedSet> out;
-        for (const LiftResult& r : *setsOf(*file, day)) out.push_back({r.reps, r.rir, r.load});
+        const auto sets = setsOf(*file, day);
+        for (const LiftResult& r : *sets) out.push_back({r.reps, r.rir, r.load});
         return setsText(out, MassUnit::Kg);
     }
     MemoryFile* file;
