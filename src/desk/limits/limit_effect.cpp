@@ -120,7 +120,9 @@ QString LimitEffect::effect(const HouseLimit& limit,
 
 void LimitEffect::changeEvent(QEvent* event) {
     QTextBrowser::changeEvent(event);
-    if (event->type() == QEvent::PaletteChange && again_) again_();
+    if (event->type() != QEvent::PaletteChange || !again_) return;
+    const auto again = again_; // which show() replaces
+    again();
 }
 
 } // namespace bw
