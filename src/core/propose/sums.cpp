@@ -12,18 +12,6 @@
 namespace bw::proposing {
 
 namespace {
-std::vector<const Exercise*> mainsOf(const Gym& gym, const Block& block) {
-    std::vector<const Exercise*> out;
-    for (const Section& section : block.sections)
-        for (const Group& group : section.groups)
-            for (const Slot& slot : group.slots) {
-                const Exercise* e =
-                    slot.main && slot.exercise ? gym.shelf.find(*slot.exercise) : nullptr;
-                if (e && std::find(out.begin(), out.end(), e) == out.end()) out.push_back(e);
-            }
-    return out;
-}
-
 std::int64_t& slotIn(Sums& sums, int index) { return sums[static_cast<std::size_t>(index)]; }
 } // namespace
 
@@ -40,7 +28,8 @@ Adder::Adder(const Task& task)
         if (const RoundsMode mode = block.step(w).rounds;
             std::find(modes_.begin(), modes_.end(), mode) == modes_.end())
             modes_.push_back(mode);
-    if (!task.history->empty()) lastMains_ = mainsOf(task.gym, *task.history->blocks().front());
+    if (!task.history->empty())
+        lastMains_ = book::mainsOf(task.gym, *task.history->blocks().front());
     Block filled = block;
     for (const Target& t : task.targets) slotAt(filled, t.place)->exercise = t.fits.front()->id;
     for (const SlotGrains& slot : slotGrains(task.gym, filled, {}))

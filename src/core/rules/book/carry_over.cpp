@@ -10,18 +10,6 @@
 namespace bw::book {
 
 namespace {
-std::vector<const Exercise*> mainsOf(const Gym& gym, const Block& block) {
-    std::vector<const Exercise*> out;
-    for (const Section& section : block.sections)
-        for (const Group& group : section.groups)
-            for (const Slot& slot : group.slots) {
-                const Exercise* e =
-                    slot.main && slot.exercise ? gym.shelf.find(*slot.exercise) : nullptr;
-                if (e && std::find(out.begin(), out.end(), e) == out.end()) out.push_back(e);
-            }
-    return out;
-}
-
 Remedy markMain(const Facts& facts, const SlotFact& slot) {
     return {{"Mark %1 as a main lift", {slotLabel(facts.block, slot)}},
             [place = slot.place](Block& b) {

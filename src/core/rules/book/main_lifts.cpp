@@ -13,6 +13,18 @@ bool isMainIn(const Block& block, const ExerciseId& id) {
     return false;
 }
 
+std::vector<const Exercise*> mainsOf(const Gym& gym, const Block& block) {
+    std::vector<const Exercise*> out;
+    for (const Section& section : block.sections)
+        for (const Group& group : section.groups)
+            for (const Slot& slot : group.slots) {
+                const Exercise* e =
+                    slot.main && slot.exercise ? gym.shelf.find(*slot.exercise) : nullptr;
+                if (e && std::find(out.begin(), out.end(), e) == out.end()) out.push_back(e);
+            }
+    return out;
+}
+
 std::vector<const SlotFact*> mainLifts(const Facts& facts) {
     std::vector<const SlotFact*> out;
     for (const SlotFact& s : facts.slots) {
