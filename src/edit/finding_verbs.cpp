@@ -37,7 +37,7 @@ Did acceptFinding(OpenGym& gym, Month month, const Finding& finding, std::string
     return editBlock(gym, spotOf(month, finding), {"accept a finding", {}}, [&](Block& b) {
         drop(b, finding);
         if (b.accepted.size() >= kMostAccepted) b.accepted.erase(b.accepted.begin());
-        b.accepted.push_back(acceptanceOf(b, finding, std::string(said)));
+        b.accepted.push_back(makeAcceptance(b, finding, std::string(said)));
     });
 }
 

@@ -57,7 +57,7 @@ Out stepOut(const StairStep& step) {
     return out.addAll(step.extras.json);
 }
 
-Out acceptanceOut(const Acceptance& a) {
+Out acceptedOut(const Acceptance& a) {
     auto facts = Out::object();
     facts.add("level", wordOut(a.level));
     facts.add("measured", a.measured ? Out::number(*a.measured) : Out::null());
@@ -80,7 +80,7 @@ Out blockOut(const Block& block) {
     out.add("visits_per_week", Out::whole(block.visitsPerWeek));
     out.add("sections", listOut(block.sections, sectionOut));
     out.add("stair", listOut(block.stair, stepOut));
-    addUnlessEmpty(out, "accepted", listOut(block.accepted, acceptanceOut));
+    addUnlessEmpty(out, "accepted", listOut(block.accepted, acceptedOut));
     return out.addAll(block.extras.json);
 }
 

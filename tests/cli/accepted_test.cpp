@@ -25,7 +25,7 @@ Gym overfull() {
 void acceptStops(Gym& gym) {
     Block b = *gym.latest();
     for (const Finding& f : check(gym, b).findings)
-        if (f.level == Level::Stop) b.accepted.push_back(acceptanceOf(b, f, "Open day."));
+        if (f.level == Level::Stop) b.accepted.push_back(makeAcceptance(b, f, "Open day."));
     REQUIRE(b.accepted.size() == 1);
     gym.put(b);
 }

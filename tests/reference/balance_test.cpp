@@ -56,7 +56,7 @@ TEST_CASE("the session that docs/balance.md works by hand comes out of the engin
     Gym gym;
     layOver(gym, shippedShelf());
     const std::string page = readText(BW_SOURCE_DIR "/docs/balance.md");
-    const Balance b = balanceOf(gym, handWorked(), week(2));
+    const Balance b = measureBalance(gym, handWorked(), week(2));
 
     const auto patterns = tableOf(page, "pattern");
     CHECK(std::stod(patterns.at("all")) == b.sets);
@@ -100,7 +100,7 @@ Balance counted(double indirect) {
     Block b = block("2026-09", {section(SectionKind::Strength,
                                         {lone("press", 6), lone("row", 4), lone("extension", 3)})});
     b.visitsPerWeek = 1;
-    return balanceOf(gym, b);
+    return measureBalance(gym, b);
 }
 double of(const Balance& b, const char* muscle) {
     return b.hardSets(MuscleId::parse(muscle).value());

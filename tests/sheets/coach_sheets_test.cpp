@@ -38,7 +38,7 @@ TEST_CASE("the notes keep accepted findings with their reasons") {
     REQUIRE_FALSE(month.verdict.findings.empty());
     Block b = *month.block;
     const Finding finding = month.verdict.findings.front();
-    b.accepted.push_back(acceptanceOf(b, finding, "Open day: the doors close late."));
+    b.accepted.push_back(makeAcceptance(b, finding, "Open day: the doors close late."));
     month.gym.put(b);
     const DemoMonth accepted(month.gym);
     const QString text = allText(layoutNotes(accepted.matter(), {}));

@@ -47,7 +47,7 @@ private:
 };
 
 // First place of a word in the output of pdftotext -bbox: left, top, right, bottom in millimetres.
-QRectF placeOf(const QString& boxes, const QString& word) {
+QRectF boxOf(const QString& boxes, const QString& word) {
     const QRegularExpression line("xMin=\"([0-9.]+)\" yMin=\"([0-9.]+)\" xMax=\"([0-9.]+)\" "
                                   "yMax=\"([0-9.]+)\">" +
                                   QRegularExpression::escape(word) + "</word>");
@@ -112,7 +112,7 @@ TEST_CASE("the text of a PDF is found where the layout put it") {
     int compared = 0;
     for (const TextItem& item : textsOf(layout)) {
         if (item.rank != Rank::Key || item.text.contains(' ')) continue;
-        const QRectF place = placeOf(boxes, item.text);
+        const QRectF place = boxOf(boxes, item.text);
         CAPTURE(item.text.toStdString());
         if (boxes.count(">" + item.text + "<") != 1) continue;
         ++compared;

@@ -49,9 +49,10 @@ struct Balance {
 };
 
 // One week of a draft, or the average of the weeks of its stair.
-[[nodiscard]] Balance balanceOf(const Gym& gym, const Block& block, std::optional<Week> week = {});
+[[nodiscard]] Balance measureBalance(const Gym& gym, const Block& block,
+                                     std::optional<Week> week = {});
 // The average of all weeks of these months.
-[[nodiscard]] Balance balanceOf(const Gym& gym, const std::vector<const Block*>& blocks);
+[[nodiscard]] Balance measureBalance(const Gym& gym, const std::vector<const Block*>& blocks);
 
 // How many calendar months the window holds, this one among them: "balance.window_months" of the
 // gym, 1 to 36, else 3.

@@ -14,8 +14,8 @@ namespace bw {
 
 [[nodiscard]] std::string placeKey(const Block& block, Place place);
 
-[[nodiscard]] Acceptance acceptanceOf(const Block& block, const Finding& finding,
-                                      std::string reason);
+[[nodiscard]] Acceptance makeAcceptance(const Block& block, const Finding& finding,
+                                        std::string reason);
 // The block's acceptance of this finding, whether its facts still hold or not; null when there is
 // none.
 [[nodiscard]] const Acceptance* acceptanceFor(const Block& block, const Finding& finding);

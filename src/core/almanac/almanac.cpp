@@ -44,9 +44,9 @@ public:
         for (int n = 0; n <= until.monthsSince(from); ++n) {
             const auto block = gym.block(from.plus(n));
             almanac_.months.push_back(
-                {from.plus(n), block, {}, block ? balanceOf(gym, *block) : Balance{}});
+                {from.plus(n), block, {}, block ? measureBalance(gym, *block) : Balance{}});
         }
-        almanac_.window = balanceOf(gym, windowUntil(until));
+        almanac_.window = measureBalance(gym, windowUntil(until));
         for (std::size_t f = 0; f < kCount<Format>; ++f)
             almanac_.formats.push_back(
                 {static_cast<Format>(f), {}, std::vector<int>(almanac_.months.size(), 0)});

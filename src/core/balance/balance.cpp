@@ -79,13 +79,13 @@ Ratio Balance::planeShare(Plane p) const {
             std::accumulate(planes.begin(), planes.end(), 0.0)};
 }
 
-Balance balanceOf(const Gym& gym, const Block& block, std::optional<Week> week) {
+Balance measureBalance(const Gym& gym, const Block& block, std::optional<Week> week) {
     Sums sums;
     for (const SlotGrains& slot : slotGrains(gym, block, week)) sums.add(gym.settings, slot);
     return sums.average(weeksAskedFor(block, week));
 }
 
-Balance balanceOf(const Gym& gym, const std::vector<const Block*>& blocks) {
+Balance measureBalance(const Gym& gym, const std::vector<const Block*>& blocks) {
     Sums sums;
     int weeks = 0;
     for (const Block* block : blocks) {
@@ -113,7 +113,7 @@ std::vector<const Block*> windowOf(const Gym& gym, const Block& draft) {
 }
 
 Balances balancesOf(const Gym& gym, const Block& draft, std::optional<Week> week) {
-    return {balanceOf(gym, draft, week), balanceOf(gym, windowOf(gym, draft))};
+    return {measureBalance(gym, draft, week), measureBalance(gym, windowOf(gym, draft))};
 }
 
 } // namespace bw

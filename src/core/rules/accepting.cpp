@@ -70,7 +70,7 @@ std::string placeKey(const Block& block, Place place) {
     return before == 0 ? look : look + " #" + std::to_string(before + 1);
 }
 
-Acceptance acceptanceOf(const Block& block, const Finding& f, std::string reason) {
+Acceptance makeAcceptance(const Block& block, const Finding& f, std::string reason) {
     return {.rule = f.rule,
             .place = placeKey(block, f.place),
             .about = f.about,

@@ -178,7 +178,7 @@ TEST_CASE("The view never begins before the gym's first month, nor ends for want
 TEST_CASE("Each month has its own balance, and the window that of the last three months") {
     const Gym gym = gymWithGap();
     const Almanac a = almanac(gym);
-    CHECK(a.months[1].balance == balanceOf(gym, *gym.block(month("2026-02"))));
+    CHECK(a.months[1].balance == measureBalance(gym, *gym.block(month("2026-02"))));
     CHECK(a.months[3].balance == Balance{});
     // April has no block: the window ending in June is May and June.
     CHECK(a.window == balancesOf(gym, *gym.block(month("2026-06"))).window);

@@ -52,53 +52,53 @@ TEST_CASE("the sets of a slot are the week's rounds times the weight of its sect
                                         {kStrength, "push"},
                                         {SectionKind::Finisher, "row"}});
     // The standard stair: week 1 low rounds (2), the others the middle (2.5).
-    const Balance first = balanceOf(gym, b, week(1));
+    const Balance first = measureBalance(gym, b, week(1));
     CHECK(first.of(Pattern::Squat) == 0.5);
     CHECK(first.of(Pattern::Hinge) == 1);
     CHECK(first.of(Pattern::HorizontalPush) == 2);
     CHECK(first.of(Pattern::HorizontalPull) == 1);
     CHECK(first.sets == 4.5);
-    CHECK(balanceOf(gym, b, week(2)).of(Pattern::HorizontalPush) == 2.5);
+    CHECK(measureBalance(gym, b, week(2)).of(Pattern::HorizontalPush) == 2.5);
     gym.settings.weights.of[static_cast<std::size_t>(SectionKind::WarmUp)] = share(0.1);
-    CHECK(balanceOf(gym, b, week(1)).of(Pattern::Squat) == 0.2);
+    CHECK(measureBalance(gym, b, week(1)).of(Pattern::Squat) == 0.2);
 }
 
 TEST_CASE("without a week the weeks of the stair are averaged") {
     const Gym gym = oneOfEach();
     Block b = session("2026-09", {{kStrength, "squat"}});
-    CHECK(balanceOf(gym, b).of(Pattern::Squat) == (2 + 2.5 + 2.5 + 2.5) / 4);
-    CHECK(balanceOf(gym, b).weeks == 4);
+    CHECK(measureBalance(gym, b).of(Pattern::Squat) == (2 + 2.5 + 2.5 + 2.5) / 4);
+    CHECK(measureBalance(gym, b).weeks == 4);
     b.stair.resize(1);
-    CHECK(balanceOf(gym, b).of(Pattern::Squat) == 2);
+    CHECK(measureBalance(gym, b).of(Pattern::Squat) == 2);
     b.stair[0].rounds = RoundsMode::High;
-    CHECK(balanceOf(gym, b).of(Pattern::Squat) == 3);
+    CHECK(measureBalance(gym, b).of(Pattern::Squat) == 3);
 }
 
 TEST_CASE("an exercise of several patterns feeds each by its share, exactly") {
     Gym gym;
     gym.shelf.put(mixed("goblet", {{Pattern::Squat, share(0.9)}, {Pattern::Carry, share(0.1)}}));
     std::vector<std::pair<SectionKind, const char*>> rows(10, {kStrength, "goblet"});
-    const Balance b = balanceOf(gym, session("2026-09", rows, rounds(3, 3)));
+    const Balance b = measureBalance(gym, session("2026-09", rows, rounds(3, 3)));
     CHECK(b.of(Pattern::Squat) == 27); // no 26.999999999999996
     CHECK(b.of(Pattern::Carry) == 3);
 }
 
 TEST_CASE("ratios are of the patterns they name, and none when nothing is under the line") {
     const Gym gym = oneOfEach();
-    const Balance b = balanceOf(gym, session("2026-09", {{kStrength, "push"},
-                                                         {kStrength, "press"},
-                                                         {kStrength, "row"},
-                                                         {kStrength, "squat"},
-                                                         {SectionKind::Power, "hinge"}}));
+    const Balance b = measureBalance(gym, session("2026-09", {{kStrength, "push"},
+                                                              {kStrength, "press"},
+                                                              {kStrength, "row"},
+                                                              {kStrength, "squat"},
+                                                              {SectionKind::Power, "hinge"}}));
     CHECK(b.pushPull().value() == 2.0);
     CHECK(b.kneeHip().value() == 2.0);
     CHECK(b.horizontalVertical().value() == 2.0);
     CHECK(b.oneSidedShare().value() == 0.0);
-    const Balance onlySquat = balanceOf(gym, session("2026-09", {{kStrength, "squat"}}));
+    const Balance onlySquat = measureBalance(gym, session("2026-09", {{kStrength, "squat"}}));
     CHECK_FALSE(onlySquat.pushPull().value());
     CHECK_FALSE(onlySquat.kneeHip().value());
     CHECK(onlySquat.kneeHip().over == 2.375);
-    const Balance nothing = balanceOf(gym, session("2026-09", {}));
+    const Balance nothing = measureBalance(gym, session("2026-09", {}));
     CHECK_FALSE(nothing.oneSidedShare().value());
     CHECK_FALSE(nothing.planeShare(Plane::Sagittal).value());
 }
@@ -110,7 +110,7 @@ TEST_CASE("each and alternating are one side at a time") {
         e.sides = sides;
         gym.shelf.put(e);
         const Block b = session("2026-09", {{kStrength, "squat"}, {kStrength, "lunge"}});
-        CHECK(balanceOf(gym, b).oneSidedShare().value() == 0.5);
+        CHECK(measureBalance(gym, b).oneSidedShare().value() == 0.5);
     }
 }
 
@@ -124,9 +124,9 @@ TEST_CASE("planes are shares of the sets whose planes are told") {
     Exercise untold = exercise("untold", Pattern::Rotation);
     untold.planes = {};
     gym.shelf.put(untold);
-    const Balance b =
-        balanceOf(gym, session("2026-09",
-                               {{kStrength, "squat"}, {kStrength, "chop"}, {kStrength, "untold"}}));
+    const Balance b = measureBalance(
+        gym,
+        session("2026-09", {{kStrength, "squat"}, {kStrength, "chop"}, {kStrength, "untold"}}));
     CHECK(b.planeShare(Plane::Sagittal).value() == 0.5);
     CHECK(b.planeShare(Plane::Frontal).value() == 0.125);
     CHECK(b.planeShare(Plane::Transverse).value() == 0.375);
@@ -144,7 +144,7 @@ TEST_CASE("hard sets count every visit, strength in full, the finisher by its we
                                   {SectionKind::Finisher, "d"}});
     b.visitsPerWeek = 2;
     gym.settings.weights.of[static_cast<std::size_t>(kStrength)] = share(0.8); // still in full
-    const Balance first = balanceOf(gym, b, week(1));
+    const Balance first = measureBalance(gym, b, week(1));
     CHECK(first.hardSets(muscle("quadriceps")) == 2 * 2 + 2 * 2 * 0.5);
     CHECK(first.hardSets(muscle("glutes")) == 3);
     CHECK(first.hardSets(muscle("chest")) == 0);
@@ -156,11 +156,11 @@ TEST_CASE("a gym may count every muscle that only helps alike") {
     gym.shelf.put(mixed("bench", {{Pattern::HorizontalPush, Share::whole()}},
                         {{muscle("chest"), Share::whole()}, {muscle("triceps"), share(0.25)}}));
     const Block b = session("2026-09", {{kStrength, "bench"}}, rounds(2, 2));
-    CHECK(balanceOf(gym, b).hardSets(muscle("triceps")) == 1.5);
+    CHECK(measureBalance(gym, b).hardSets(muscle("triceps")) == 1.5);
     const auto counted = [&](double indirect) {
         gym.settings.limits["balance.indirect_share"] = {indirect, indirect, false};
-        CHECK(balanceOf(gym, b).hardSets(muscle("chest")) == 6);
-        return balanceOf(gym, b).hardSets(muscle("triceps"));
+        CHECK(measureBalance(gym, b).hardSets(muscle("chest")) == 6);
+        return measureBalance(gym, b).hardSets(muscle("triceps"));
     };
     CHECK(counted(0.5) == 3);
     CHECK(counted(1) == 6);
@@ -172,7 +172,7 @@ TEST_CASE("open slots and exercises that the Shelf lacks count nothing") {
     const Gym gym = oneOfEach();
     Block b = session("2026-09", {{kStrength, "squat"}, {kStrength, "nobody-knows-it"}});
     b.sections[0].groups[0].slots.push_back(Slot{});
-    CHECK(balanceOf(gym, b).sets == 2.375);
+    CHECK(measureBalance(gym, b).sets == 2.375);
     CHECK(slotSets(gym, b).size() == 1);
 }
 
@@ -212,7 +212,7 @@ TEST_CASE("the window averages all weeks of its months; a week is asked of the b
     CHECK(both.block.of(Pattern::HorizontalPull) == 2);
     CHECK(both.block.weeks == 1);
     CHECK(balancesOf(gym, draft).window == both.window);
-    CHECK(balanceOf(gym, std::vector<const Block*>{}) == Balance{});
+    CHECK(measureBalance(gym, std::vector<const Block*>{}) == Balance{});
 }
 
 TEST_CASE("the rows behind a tally add up to it, largest first") {
@@ -227,7 +227,7 @@ TEST_CASE("the rows behind a tally add up to it, largest first") {
     const Block b =
         session("2026-09",
                 {{kStrength, "deadlift"}, {kStrength, "goblet"}, {SectionKind::Finisher, "lunge"}});
-    const Balance whole = balanceOf(gym, b);
+    const Balance whole = measureBalance(gym, b);
     const auto slots = slotSets(gym, b);
     const auto sum = [&](const Tally& tally) {
         double total = 0;

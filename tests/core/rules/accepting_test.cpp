@@ -36,7 +36,7 @@ Finding look(double measured, std::string unit = "s") {
 
 // Is what was accepted at `then` still the same at `now`?
 bool holds(double then, double now, const std::string& unit = "s") {
-    return factsHold(acceptanceOf(twoPairs(), look(then, unit), "why"), look(now, unit));
+    return factsHold(makeAcceptance(twoPairs(), look(then, unit), "why"), look(now, unit));
 }
 
 // A draft with one look, at its power pair.
@@ -46,7 +46,7 @@ Draft restless() {
     return d;
 }
 void accept(Draft& d, const Finding& f) {
-    d.block.accepted.push_back(acceptanceOf(d.block, f, "They talk."));
+    d.block.accepted.push_back(makeAcceptance(d.block, f, "They talk."));
 }
 } // namespace
 
@@ -143,7 +143,7 @@ TEST_CASE("it comes back when its figure, limit or exercises change, and goes ag
 
 TEST_CASE("another finding of that rule, place or matter is not accepted with it") {
     Block b = twoPairs();
-    b.accepted = {acceptanceOf(b, look(134), "why")};
+    b.accepted = {makeAcceptance(b, look(134), "why")};
     Finding f = look(134);
     REQUIRE(acceptanceFor(b, f) == &b.accepted[0]);
     SECTION("another rule") { f.rule = "strength-rest"; }
@@ -153,7 +153,7 @@ TEST_CASE("another finding of that rule, place or matter is not accepted with it
 }
 
 TEST_CASE("facts hold while level and limit are the same") {
-    const Acceptance a = acceptanceOf(twoPairs(), look(134), "why");
+    const Acceptance a = makeAcceptance(twoPairs(), look(134), "why");
     Finding f = look(134);
     CHECK(factsHold(a, f));
     f.level = Level::Stop;
@@ -179,7 +179,7 @@ TEST_CASE("facts hold while the figure stays within a twentieth, or the grain of
 
 TEST_CASE("a figure that is no number is only like another that is none") {
     constexpr double kNone = std::numeric_limits<double>::infinity();
-    CHECK_FALSE(acceptanceOf(twoPairs(), look(kNone, ""), "why").measured);
+    CHECK_FALSE(makeAcceptance(twoPairs(), look(kNone, ""), "why").measured);
     CHECK(holds(kNone, kNone, ""));
     CHECK_FALSE(holds(kNone, 1.5, ""));
     CHECK_FALSE(holds(1.5, kNone, ""));

@@ -43,7 +43,7 @@ std::optional<Remedy> restLonger(const Facts& facts, const SlotFact& slot, Milli
 
 Millis wholeSeconds(Millis t) { return std::chrono::round<std::chrono::seconds>(t); }
 
-Remedy onceOnly(const Facts& facts, const SlotFact& slot) {
+Remedy onlyOnce(const Facts& facts, const SlotFact& slot) {
     const Place group{slot.place.section, slot.place.group};
     return {{"Go through group %1 once", {groupLetter(facts.block, group)}},
             setRounds(group, Range<int>(1))};
@@ -67,7 +67,7 @@ void judgeSlot(const Facts& facts, Verdict& verdict, const SlotFact& slot) {
     f.unit = "s";
     if (auto longer = restLonger(facts, slot, wanted - has))
         f.remedies.push_back(std::move(*longer));
-    f.remedies.push_back(onceOnly(facts, slot));
+    f.remedies.push_back(onlyOnce(facts, slot));
 }
 
 void judge(const Facts& facts, Verdict& verdict) {

@@ -58,7 +58,7 @@ std::vector<Remedy> fillOpen(const Facts& facts, const Family& family) {
     return out;
 }
 
-std::vector<Remedy> replaceOne(const Facts& facts, const Family& family, double least) {
+std::vector<Remedy> exchangeOne(const Facts& facts, const Family& family, double least) {
     constexpr std::size_t kMost = 2;
     std::vector<Remedy> out;
     for (auto slot = facts.slots.rbegin(); slot != facts.slots.rend(); ++slot) {
@@ -88,7 +88,7 @@ void judge(const Facts& facts, Verdict& verdict) {
         f.about = family.key;
         if (first) f.also = {first->place};
         f.remedies = first ? fillOpen(facts, family) : std::vector<Remedy>{};
-        if (f.remedies.empty()) f.remedies = replaceOne(facts, family, least);
+        if (f.remedies.empty()) f.remedies = exchangeOne(facts, family, least);
     }
 }
 } // namespace
