@@ -5,6 +5,7 @@
 #include "desk/almanac/almanac_view.hpp"
 #include "desk/bench/must_change.hpp"
 #include "desk/frame/frame_style.hpp"
+#include "desk/frame/paper.hpp"
 #include "desk/frame/words.hpp"
 #include "edit/month_verbs.hpp"
 
@@ -24,7 +25,7 @@ namespace {
 enum Table : std::size_t { kTurns, kExercises, kRatios, kTables };
 constexpr int kSpans[] = {12, 24, 36, 0};
 
-std::optional<Place> placeOf(const Block& block, const ExerciseId& exercise) {
+std::optional<Place> placeIn(const Block& block, const ExerciseId& exercise) {
     std::optional<Place> found;
     Place at{0, 0, 0};
     for (at.section = 0; const Section* s = sectionAt(block, {at.section}); ++at.section)
@@ -57,10 +58,7 @@ void AlmanacPage::assemble() {
     addTable(tables, kRatios, tr("Balance by month"));
     for (int which = 0; which < static_cast<int>(kTables); ++which) wire(which);
     views_[kExercises]->setEmptyText(tr("No exercise fits these words."));
-    sentence_ = new QLabel(this);
-    sentence_->setObjectName(QStringLiteral("sentence"));
-    sentence_->setTextFormat(Qt::PlainText);
-    sentence_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    sentence_ = makeSentence(this, "sentence");
     sentence_->setContentsMargins(4, 0, 4, 0);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(10, 4, 10, 4);
@@ -260,7 +258,7 @@ void AlmanacPage::open(int column, const std::optional<ExerciseId>& exercise) {
     const AlmanacMonth& wanted = almanac_->months.at(static_cast<std::size_t>(column));
     if (!wanted.block)
         return sentence_->setText(tr("%1 has no block.").arg(monthName(wanted.month)));
-    const auto place = exercise ? placeOf(*wanted.block, *exercise) : std::nullopt;
+    const auto place = exercise ? placeIn(*wanted.block, *exercise) : std::nullopt;
     draft_.showMonth(wanted.month);
     if (place) draft_.setPlace(*place);
     Q_EMIT benchWanted();

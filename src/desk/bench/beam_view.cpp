@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/bench/beam_view.hpp"
 
-#include "desk/bench/minute_rail_paint.hpp" // smallFont
+#include "desk/frame/paper.hpp"
 
 #include <QAccessibleWidget>
 #include <QHelpEvent>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/bench/findings_delegate.hpp"
 
-#include "desk/bench/minute_rail_paint.hpp" // smallFont
+#include "desk/frame/paper.hpp"
 #include "desk/frame/theme.hpp"
 #include "desk/frame/words.hpp"
 
@@ -159,8 +159,8 @@ void FindingsDelegate::placeRemedies(FindingPlaces& at, const FindingRow& row, c
     }
 }
 
-void FindingsDelegate::placeOpen(FindingPlaces& at, const FindingRow& row, const QRect& column,
-                                 const QFont& small) const {
+void FindingsDelegate::putOpen(FindingPlaces& at, const FindingRow& row, const QRect& column,
+                               const QFont& small) const {
     if (!row.before.isEmpty()) {
         const int high = wrapped(small, column.width(), row.before);
         at.before = QRect(column.left(), at.bottom, column.width(), high);
@@ -205,7 +205,7 @@ FindingPlaces FindingsDelegate::places(const QStyleOptionViewItem& option, const
         open ? wrapped(smallType, width, basisText(row, placed, true)) : small.height();
     at.basis = QRect(left, metaTop + line + 1, width, basisHigh);
     at.bottom = at.basis.bottom() + (open ? 6 : 2);
-    if (open) placeOpen(at, row, QRect(left, 0, width, 0), smallType);
+    if (open) putOpen(at, row, QRect(left, 0, width, 0), smallType);
     return at;
 }
 

@@ -55,8 +55,8 @@ private:
     // Heights of wrapped texts, of one font and few widths: laying out the list asks for them again
     // and again.
     [[nodiscard]] int wrapped(const QFont& font, int width, const QString& text) const;
-    void placeOpen(FindingPlaces& at, const FindingRow& row, const QRect& column,
-                   const QFont& small) const;
+    void putOpen(FindingPlaces& at, const FindingRow& row, const QRect& column,
+                 const QFont& small) const;
     void placeRemedies(FindingPlaces& at, const FindingRow& row, const QRect& column,
                        const QFont& small) const;
 

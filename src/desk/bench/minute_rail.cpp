@@ -72,7 +72,7 @@ void MinuteRail::follow(Place place) {
 
 void MinuteRail::moveCursor(Place place) {
     cursor_ = place;
-    const QString here = sentenceOf(place);
+    const QString here = sentenceFor(place);
     const QString name = here.isEmpty() ? tr("Minute rail") : tr("Minute rail. %1").arg(here);
     if (name != accessibleName()) setAccessibleName(name);
     update();
@@ -85,7 +85,7 @@ void MinuteRail::pick(Place place) {
     Q_EMIT picked(place);
 }
 
-QString MinuteRail::sentenceOf(Place place) const {
+QString MinuteRail::sentenceFor(Place place) const {
     const RailPiece* piece = plan_.sectionAt(place);
     if (!piece) return {};
     const RailGroup* group = plan_.groupAt(place);
@@ -106,7 +106,7 @@ Place MinuteRail::placeAt(QPointF point) const {
 }
 
 QString MinuteRail::tipAt(QPointF point) const {
-    const QString sentence = sentenceOf(placeAt(point));
+    const QString sentence = sentenceFor(placeAt(point));
     if (!sentence.isEmpty()) return sentence;
     const RailGeometry g = geometryNow();
     for (const RailPiece& piece : plan_.pieces)

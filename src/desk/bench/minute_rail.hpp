@@ -47,7 +47,7 @@ private:
     [[nodiscard]] Place keyTarget(int key) const;
     [[nodiscard]] RailGeometry geometryNow() const;
     [[nodiscard]] QString tipAt(QPointF point) const;
-    [[nodiscard]] QString sentenceOf(Place place) const; // empty: no piece there
+    [[nodiscard]] QString sentenceFor(Place place) const; // empty: no piece there
 
     Draft& draft_;
     RailPlan plan_;

@@ -2,6 +2,7 @@
 #include "desk/bench/minute_rail_paint.hpp"
 
 #include "desk/bench/minute_rail_words.hpp"
+#include "desk/frame/paper.hpp"
 #include "desk/frame/words.hpp"
 
 #include <QCoreApplication>
@@ -258,11 +259,6 @@ private:
     QFont font_, small_;
 };
 } // namespace
-
-QFont smallFont(QFont font) {
-    font.setPointSizeF(std::max(7.5, font.pointSizeF() * 0.85));
-    return font;
-}
 
 QRectF RailGeometry::pieceRect(const RailPiece& piece) const {
     const double from = x(piece.start), to = x(piece.end);

@@ -32,7 +32,6 @@ struct RailGeometry {
 
 [[nodiscard]] RailGeometry railGeometry(QRectF area, const RailPlan& plan, const QFont& font);
 [[nodiscard]] int railHeight(const QFont& font); // the least that shows everything
-[[nodiscard]] QFont smallFont(QFont font);
 
 struct RailMarks {
     Place now;    // marked: where the coach is

@@ -7,12 +7,11 @@
 #include "desk/frame/words.hpp"
 
 #include <QAbstractItemView>
-#include <QKeyEvent>
 
 namespace bw {
 
 SheetDelegate::SheetDelegate(SheetModel& sheet, QObject* parent)
-    : QStyledItemDelegate(parent), sheet_(sheet) {}
+    : CellDelegate(parent), sheet_(sheet) {}
 
 void SheetDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
                           const QModelIndex& index) const {
@@ -63,13 +62,6 @@ void SheetDelegate::follow(CellEditor* editor, const QModelIndex& index) const {
             });
 }
 
-void SheetDelegate::setEditorData(QWidget* widget, const QModelIndex& index) const {
-    auto* editor = static_cast<CellEditor*>(widget);
-    if (editor->isModified()) return; // the draft was measured anew: keep what is being typed
-    editor->setText(index.data(Qt::EditRole).toString());
-    editor->selectAll();
-}
-
 void SheetDelegate::setModelData(QWidget* widget, QAbstractItemModel* model,
                                  const QModelIndex& index) const {
     auto* editor = static_cast<CellEditor*>(widget);
@@ -84,7 +76,7 @@ void SheetDelegate::setModelData(QWidget* widget, QAbstractItemModel* model,
             return;
         }
     }
-    if (editor->isModified()) model->setData(index, editor->text(), Qt::EditRole);
+    CellDelegate::setModelData(widget, model, index);
 }
 
 void SheetDelegate::updateEditorGeometry(QWidget* editor, const QStyleOptionViewItem& option,
@@ -92,31 +84,15 @@ void SheetDelegate::updateEditorGeometry(QWidget* editor, const QStyleOptionView
     editor->setGeometry(option.rect.adjusted(0, 1, -2, -1));
 }
 
-bool SheetDelegate::mayLeave(CellEditor* editor) const {
-    if (!editor->isModified()) return true;
-    if (auto* finder = qobject_cast<ExerciseEditor*>(editor))
-        if (finder->chosen() || finder->wantsNew() || editor->text().trimmed().isEmpty())
-            return true;
-    const auto* view = qobject_cast<QAbstractItemView*>(editor->parent()->parent());
+std::optional<Message> SheetDelegate::fault(CellEditor& editor) const {
+    if (auto* finder = qobject_cast<ExerciseEditor*>(&editor))
+        if (finder->chosen() || finder->wantsNew() || editor.text().trimmed().isEmpty())
+            return std::nullopt;
+    const auto* view = qobject_cast<QAbstractItemView*>(editor.parent()->parent());
     const auto cell = view ? sheet_.cellAt(view->currentIndex()) : std::nullopt;
-    if (!cell) return true;
-    const auto read = readCell(*cell, editor->text());
-    if (read) return true;
-    editor->setTrouble(say(read.why()));
-    Q_EMIT trouble(read.why());
-    return false;
-}
-
-bool SheetDelegate::eventFilter(QObject* object, QEvent* event) {
-    auto* editor = qobject_cast<CellEditor*>(object);
-    if (editor && event->type() == QEvent::KeyPress) {
-        const int key = static_cast<QKeyEvent*>(event)->key();
-        const bool leaves = key == Qt::Key_Return || key == Qt::Key_Enter || key == Qt::Key_Tab ||
-                            key == Qt::Key_Backtab;
-        if (leaves && !mayLeave(editor)) return true;
-        if (key == Qt::Key_Escape) Q_EMIT clear();
-    }
-    return QStyledItemDelegate::eventFilter(object, event);
+    if (!cell) return std::nullopt;
+    const auto read = readCell(*cell, editor.text());
+    return read ? std::nullopt : std::optional(read.why());
 }
 
 } // namespace bw

@@ -2,17 +2,14 @@
 // Paints a cell of the sheet like print on paper, and opens the line to type in it. While a cell is
 // typed in, the draft is measured with it; what can't be read keeps the line open and says why.
 #pragma once
-#include "blockwright/model/message.hpp"
-
-#include <QStyledItemDelegate>
+#include "desk/bench/cell_delegate.hpp"
 
 namespace bw {
 
-class CellEditor;
 class ExerciseEditor;
 class SheetModel;
 
-class SheetDelegate : public QStyledItemDelegate {
+class SheetDelegate : public CellDelegate {
     Q_OBJECT
 public:
     explicit SheetDelegate(SheetModel& sheet, QObject* parent);
@@ -21,24 +18,18 @@ public:
                const QModelIndex& index) const override;
     QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem& option,
                           const QModelIndex& index) const override;
-    void setEditorData(QWidget* editor, const QModelIndex& index) const override;
     void setModelData(QWidget* editor, QAbstractItemModel* model,
                       const QModelIndex& index) const override;
     void updateEditorGeometry(QWidget* editor, const QStyleOptionViewItem& option,
                               const QModelIndex& index) const override;
 
 Q_SIGNALS:
-    void trouble(const bw::Message& why) const; // typed text not understood
-    void clear() const;                         // nothing is wrong (any more)
     void addWanted(const QModelIndex& index, const QString& name) const;
-
-protected:
-    bool eventFilter(QObject* object, QEvent* event) override;
 
 private:
     QWidget* exerciseEditor(QWidget* parent, const QModelIndex& index) const;
     void follow(CellEditor* editor, const QModelIndex& index) const;
-    bool mayLeave(CellEditor* editor) const;
+    [[nodiscard]] std::optional<Message> fault(CellEditor& editor) const override;
 
     SheetModel& sheet_;
 };

@@ -2,8 +2,8 @@
 #include "desk/bench/tally_list.hpp"
 
 #include "desk/bench/beam_scale.hpp"
-#include "desk/bench/minute_rail_paint.hpp" // smallFont
 #include "desk/bench/tally_model.hpp"
+#include "desk/frame/paper.hpp"
 #include "desk/frame/theme.hpp"
 
 #include <QKeyEvent>

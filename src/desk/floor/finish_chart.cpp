@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/floor/finish_chart.hpp"
 
-#include "desk/bench/minute_rail_paint.hpp"
 #include "desk/floor/floor_words.hpp"
 #include "desk/floor/span_mark.hpp"
+#include "desk/frame/paper.hpp"
 #include "desk/frame/theme.hpp"
 
 #include <QFontMetricsF>

@@ -26,7 +26,7 @@ void startWith(Block& block, const FloorHeads& heads) {
 }
 
 // The only section that it changes, or the session.
-Place placeOf(const FloorHeads& heads) {
+Place changedPlace(const FloorHeads& heads) {
     Place place;
     int sections = 0;
     for (std::size_t s = 0; s < heads.counts.size(); ++s)
@@ -80,12 +80,12 @@ FloorBuys::Row FloorBuys::rowOf(const FloorView& view, const FloorBuy& buy) {
     if (!best) return {tr("One member fewer: saves %1").arg(saves), {}};
     const FloorHeads& heads = best->heads;
     const QString starts = headsWords(*view.block, heads);
-    return {
-        heads.allTried ? tr("Start with %1: saves %2").arg(starts, saves)
-                       : tr("Start with %1, the best of those tried: saves %2").arg(starts, saves),
-        FloorChange{{"start with %1", {starts.toStdString()}}, placeOf(heads), [heads](Block& b) {
-                        startWith(b, heads);
-                    }}};
+    return {heads.allTried
+                ? tr("Start with %1: saves %2").arg(starts, saves)
+                : tr("Start with %1, the best of those tried: saves %2").arg(starts, saves),
+            FloorChange{{"start with %1", {starts.toStdString()}},
+                        changedPlace(heads),
+                        [heads](Block& b) { startWith(b, heads); }}};
 }
 
 void FloorBuys::show(const FloorView& view, const FloorWeek* week, bool writable) {

@@ -8,6 +8,7 @@
 #include "desk/floor/lane_legend.hpp"
 #include "desk/floor/wait_table.hpp"
 #include "desk/frame/frame_style.hpp"
+#include "desk/frame/paper.hpp"
 #include "desk/frame/theme.hpp"
 #include "desk/frame/words.hpp"
 #include "edit/block_verbs.hpp"
@@ -39,19 +40,11 @@ QLabel* heading(QWidget* parent, const QString& text, QWidget* buddy) {
     if (buddy) label->setBuddy(buddy);
     return label;
 }
-
-QLabel* words(QWidget* parent, const char* name) {
-    auto* label = new QLabel(parent);
-    label->setObjectName(QLatin1String(name));
-    label->setTextFormat(Qt::PlainText);
-    label->setWordWrap(true);
-    return label;
-}
 } // namespace
 
 FloorPage::FloorPage(Draft& draft, FloorRunner& runner, QWidget* parent)
     : QWidget(parent), draft_(draft), runner_(runner), controls_(new FloorControls(this)),
-      summary_(words(this, "floor-summary")) {
+      summary_(makeWords(this, "floor-summary")) {
     summary_->setTextFormat(Qt::RichText);
     summary_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     summary_->setFocusPolicy(Qt::StrongFocus);
@@ -82,7 +75,7 @@ FloorPage::FloorPage(Draft& draft, FloorRunner& runner, QWidget* parent)
 QWidget* FloorPage::makePicture() {
     auto* sheet = paper(this);
     lanes_ = new FloorLanes(sheet);
-    trouble_ = words(sheet, "floor-trouble");
+    trouble_ = makeWords(sheet, "floor-trouble");
     trouble_->setAlignment(Qt::AlignCenter);
     toRows_ = new QPushButton(tr("Go to the rows"), sheet);
     toRows_->setObjectName(QStringLiteral("floor-to-rows"));
@@ -93,9 +86,7 @@ QWidget* FloorPage::makePicture() {
     middle->addWidget(trouble_);
     middle->addWidget(toRows_, 0, Qt::AlignHCenter);
     middle->addStretch(3);
-    piece_ = words(sheet, "floor-piece");
-    piece_->setWordWrap(false);
-    piece_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    piece_ = makeSentence(sheet, "floor-piece");
     auto* foot = new QVBoxLayout;
     foot->setContentsMargins(12, 4, 12, 6);
     foot->setSpacing(2);

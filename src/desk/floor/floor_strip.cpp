@@ -3,6 +3,7 @@
 
 #include "desk/floor/floor_words.hpp"
 #include "desk/floor/span_mark.hpp"
+#include "desk/frame/paper.hpp"
 #include "desk/frame/words.hpp"
 
 #include <QHelpEvent>

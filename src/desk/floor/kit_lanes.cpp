@@ -30,7 +30,7 @@ std::vector<LanePiece> lineFor(const KitId& kit, const std::vector<FloorRow>& ro
 }
 
 // The slot that a member works at, or the group that they are in, when they take the kit.
-Place placeOf(const FloorHold& hold, const std::vector<FloorRow>& rows) {
+Place placeIn(const FloorHold& hold, const std::vector<FloorRow>& rows) {
     const auto mine = std::ranges::equal_range(rows, hold.member, {}, &FloorRow::member);
     for (const FloorRow& row : mine) {
         if (row.doing != FloorDoing::Set || row.from < hold.from || row.to > hold.to) continue;
@@ -60,7 +60,7 @@ std::vector<Lane> kitLanes(const FloorAnswer& answer) {
     for (const FloorKitUse& use : kit) {
         std::vector<Lane> units;
         for (const FloorHold& hold : answer.holds)
-            if (hold.kit == use.kit) layOut(hold, placeOf(hold, answer.timeline), units);
+            if (hold.kit == use.kit) layOut(hold, placeIn(hold, answer.timeline), units);
         Lane line{-1, use.kit, -1, lineFor(use.kit, answer.timeline), {}};
         if (!line.pieces.empty()) lanes.push_back(std::move(line));
         std::ranges::move(units, std::back_inserter(lanes));

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/floor/lane_geometry.hpp"
 
-#include "desk/bench/minute_rail_paint.hpp"
+#include "desk/frame/paper.hpp"
 
 #include <QFontMetricsF>
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/floor/lane_legend.hpp"
 
-#include "desk/bench/minute_rail_paint.hpp"
 #include "desk/floor/lane_marks.hpp"
+#include "desk/frame/paper.hpp"
 
 #include <QFontMetricsF>
 #include <QPainter>

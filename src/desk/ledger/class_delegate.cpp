@@ -2,7 +2,7 @@
 #include "desk/ledger/class_delegate.hpp"
 
 #include "desk/bench/cell_editor.hpp"
-#include "desk/bench/minute_rail_paint.hpp"
+#include "desk/frame/paper.hpp"
 #include "desk/frame/theme.hpp"
 #include "desk/frame/words.hpp"
 #include "desk/ledger/class_model.hpp"
@@ -105,7 +105,7 @@ std::optional<std::pair<int, int>> wayOut(const QKeyEvent& key) {
 } // namespace
 
 ClassDelegate::ClassDelegate(ClassModel& grid, QObject* parent)
-    : QStyledItemDelegate(parent), grid_(grid) {}
+    : CellDelegate(parent), grid_(grid) {}
 
 void ClassDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
                           const QModelIndex& index) const {
@@ -129,19 +129,6 @@ QWidget* ClassDelegate::createEditor(QWidget* parent, const QStyleOptionViewItem
     return editor;
 }
 
-void ClassDelegate::setEditorData(QWidget* widget, const QModelIndex& index) const {
-    auto* editor = static_cast<CellEditor*>(widget);
-    if (editor->isModified()) return; // results were read again: keep what is being typed
-    editor->setText(index.data(Qt::EditRole).toString());
-    editor->selectAll();
-}
-
-void ClassDelegate::setModelData(QWidget* widget, QAbstractItemModel* model,
-                                 const QModelIndex& index) const {
-    auto* editor = static_cast<CellEditor*>(widget);
-    if (editor->isModified()) model->setData(index, editor->text(), Qt::EditRole);
-}
-
 void ClassDelegate::updateEditorGeometry(QWidget* editor, const QStyleOptionViewItem& option,
                                          const QModelIndex&) const {
     const int high = QFontMetrics(option.font).height() + 6;
@@ -149,26 +136,20 @@ void ClassDelegate::updateEditorGeometry(QWidget* editor, const QStyleOptionView
                         std::min(high, option.rect.height() - 2));
 }
 
-// False: it is not understood, and stays.
-bool ClassDelegate::take(CellEditor* editor) {
-    const auto* view = qobject_cast<QAbstractItemView*>(editor->parent()->parent());
-    if (!view || !editor->isModified()) return true;
-    const auto sets = grid_.setsFor(view->currentIndex(), editor->text());
-    if (sets) return true;
-    editor->setTrouble(say(sets.why()));
-    Q_EMIT trouble(sets.why());
-    return false;
+std::optional<Message> ClassDelegate::fault(CellEditor& editor) const {
+    const auto* view = qobject_cast<QAbstractItemView*>(editor.parent()->parent());
+    if (!view) return std::nullopt;
+    const auto sets = grid_.setsFor(view->currentIndex(), editor.text());
+    return sets ? std::nullopt : std::optional(sets.why());
 }
 
 bool ClassDelegate::eventFilter(QObject* object, QEvent* event) {
     auto* editor = qobject_cast<CellEditor*>(object);
     if (!editor || event->type() != QEvent::KeyPress)
-        return QStyledItemDelegate::eventFilter(object, event);
-    const auto& key = *static_cast<QKeyEvent*>(event);
-    if (key.key() == Qt::Key_Escape) Q_EMIT clear();
-    const auto way = wayOut(key);
-    if (!way) return QStyledItemDelegate::eventFilter(object, event);
-    if (!take(editor)) return true;
+        return CellDelegate::eventFilter(object, event);
+    const auto way = wayOut(*static_cast<QKeyEvent*>(event));
+    if (!way) return CellDelegate::eventFilter(object, event);
+    if (!mayLeave(editor)) return true;
     Q_EMIT commitData(editor);
     Q_EMIT closeEditor(editor, NoHint);
     Q_EMIT leave(way->first, way->second);

@@ -2,16 +2,13 @@
 // Paints a cell like a line on paper: what was lifted, below it small last time and the target.
 // Text that is not understood keeps the line open when it is left by key, and says why.
 #pragma once
-#include "blockwright/model/message.hpp"
-
-#include <QStyledItemDelegate>
+#include "desk/bench/cell_delegate.hpp"
 
 namespace bw {
 
-class CellEditor;
 class ClassModel;
 
-class ClassDelegate : public QStyledItemDelegate {
+class ClassDelegate : public CellDelegate {
     Q_OBJECT
 public:
     ClassDelegate(ClassModel& grid, QObject* parent);
@@ -20,22 +17,17 @@ public:
                const QModelIndex& index) const override;
     QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem& option,
                           const QModelIndex& index) const override;
-    void setEditorData(QWidget* editor, const QModelIndex& index) const override;
-    void setModelData(QWidget* editor, QAbstractItemModel* model,
-                      const QModelIndex& index) const override;
     void updateEditorGeometry(QWidget* editor, const QStyleOptionViewItem& option,
                               const QModelIndex& index) const override;
 
 Q_SIGNALS:
-    void trouble(const bw::Message& why) const;
-    void clear() const;
     void leave(int rows, int columns) const; // typed text was taken; go on by so many cells
 
 protected:
     bool eventFilter(QObject* object, QEvent* event) override;
 
 private:
-    bool take(CellEditor* editor);
+    [[nodiscard]] std::optional<Message> fault(CellEditor& editor) const override;
 
     ClassModel& grid_;
 };

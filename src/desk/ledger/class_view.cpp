@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/ledger/class_view.hpp"
 
-#include "desk/bench/minute_rail_paint.hpp"
+#include "desk/frame/paper.hpp"
 #include "desk/ledger/class_delegate.hpp"
 #include "desk/ledger/class_headers.hpp"
 #include "desk/ledger/class_model.hpp"

@@ -2,8 +2,8 @@
 #include "desk/ledger/trend_chart.hpp"
 
 #include "blockwright/ledger/mass_text.hpp"
-#include "desk/bench/minute_rail_paint.hpp"
 #include "desk/floor/lane_marks.hpp"
+#include "desk/frame/paper.hpp"
 #include "desk/frame/words.hpp"
 #include "desk/ledger/ledger_words.hpp"
 

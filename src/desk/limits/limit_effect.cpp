@@ -55,9 +55,16 @@ LimitEffect::LimitEffect(Draft& draft, QWidget* parent) : QTextBrowser(parent), 
 
 void LimitEffect::show(const Rule* rule, const HouseLimit* limit,
                        const std::optional<std::optional<LimitValue>>& typed) {
-    again_ = [=, this] { show(rule, limit, typed); };
-    QString html = about(rule, limit);
-    if (limit) html += effect(*limit, typed);
+    rule_ = rule;
+    limit_ = limit;
+    typed_ = typed;
+    draw();
+}
+
+void LimitEffect::draw() {
+    if (!rule_) return clear();
+    QString html = about(rule_, limit_);
+    if (limit_) html += effect(*limit_, typed_);
     const int scrolled = verticalScrollBar()->value();
     setHtml(html);
     verticalScrollBar()->setValue(scrolled);
@@ -120,9 +127,7 @@ QString LimitEffect::effect(const HouseLimit& limit,
 
 void LimitEffect::changeEvent(QEvent* event) {
     QTextBrowser::changeEvent(event);
-    if (event->type() != QEvent::PaletteChange || !again_) return;
-    const auto again = again_; // which show() replaces
-    again();
+    if (event->type() == QEvent::PaletteChange && rule_) draw(); // in other colours
 }
 
 } // namespace bw

@@ -16,8 +16,8 @@ class LimitEffect : public QTextBrowser {
 public:
     LimitEffect(Draft& draft, QWidget* parent); // the draft must outlive it
 
-    // A rule alone, or a limit of it; `typed`: the value that is being typed, none: nothing is, or
-    // it can't be read yet. An inner none is the rule book's.
+    // A rule alone, or a limit of it, or nothing; `typed`: the value that is being typed, none:
+    // nothing is, or it can't be read yet. An inner none is the rule book's.
     void show(const Rule* rule, const HouseLimit* limit,
               const std::optional<std::optional<LimitValue>>& typed = {});
 
@@ -34,8 +34,12 @@ private:
     [[nodiscard]] QString effect(const HouseLimit& limit,
                                  const std::optional<std::optional<LimitValue>>& typed) const;
 
+    void draw();
+
     Draft& draft_;
-    std::function<void()> again_; // in other colours
+    const Rule* rule_ = nullptr; // null: nothing is shown
+    const HouseLimit* limit_ = nullptr;
+    std::optional<std::optional<LimitValue>> typed_;
 };
 
 } // namespace bw

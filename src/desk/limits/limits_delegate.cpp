@@ -7,7 +7,6 @@
 #include "desk/limits/limits_model.hpp"
 
 #include <QAbstractItemView>
-#include <QKeyEvent>
 #include <QPainter>
 #include <QTableView>
 
@@ -45,7 +44,7 @@ void paintGround(QPainter& p, const QStyleOptionViewItem& o, const QModelIndex& 
 } // namespace
 
 LimitsDelegate::LimitsDelegate(LimitsModel& limits, QObject* parent)
-    : QStyledItemDelegate(parent), limits_(limits) {}
+    : CellDelegate(parent), limits_(limits) {}
 
 void LimitsDelegate::paint(QPainter* p, const QStyleOptionViewItem& o, const QModelIndex& i) const {
     p->save();
@@ -90,19 +89,6 @@ QWidget* LimitsDelegate::createEditor(QWidget* parent, const QStyleOptionViewIte
     return editor;
 }
 
-void LimitsDelegate::setEditorData(QWidget* widget, const QModelIndex& index) const {
-    auto* editor = static_cast<CellEditor*>(widget);
-    if (editor->isModified()) return;
-    editor->setText(index.data(Qt::EditRole).toString());
-    editor->selectAll();
-}
-
-void LimitsDelegate::setModelData(QWidget* widget, QAbstractItemModel* model,
-                                  const QModelIndex& index) const {
-    const auto* editor = static_cast<CellEditor*>(widget);
-    if (editor->isModified()) model->setData(index, editor->text(), Qt::EditRole);
-}
-
 void LimitsDelegate::updateEditorGeometry(QWidget* editor, const QStyleOptionViewItem& o,
                                           const QModelIndex&) const {
     const int high = editor->sizeHint().height();
@@ -110,25 +96,11 @@ void LimitsDelegate::updateEditorGeometry(QWidget* editor, const QStyleOptionVie
         QRect(o.rect.left(), o.rect.top(), o.rect.width(), std::min(o.rect.height(), high + 2)));
 }
 
-bool LimitsDelegate::mayLeave(CellEditor* editor) const {
+std::optional<Message> LimitsDelegate::fault(CellEditor& editor) const {
     const HouseLimit* limit = edited_.isValid() ? limits_.limitAt(edited_.row()) : nullptr;
-    if (!editor->isModified() || !limit) return true;
-    const auto read = readLimitCell(editor->text(), limit->spec);
-    if (read) return true;
-    editor->setTrouble(say(read.why()));
-    Q_EMIT trouble(read.why());
-    return false;
-}
-
-bool LimitsDelegate::eventFilter(QObject* object, QEvent* event) {
-    auto* editor = qobject_cast<CellEditor*>(object);
-    if (editor && event->type() == QEvent::KeyPress) {
-        const int key = static_cast<QKeyEvent*>(event)->key();
-        const bool leaves = key == Qt::Key_Return || key == Qt::Key_Enter || key == Qt::Key_Tab ||
-                            key == Qt::Key_Backtab;
-        if (leaves && !mayLeave(editor)) return true;
-    }
-    return QStyledItemDelegate::eventFilter(object, event);
+    if (!limit) return std::nullopt;
+    const auto read = readLimitCell(editor.text(), limit->spec);
+    return read ? std::nullopt : std::optional(read.why());
 }
 
 } // namespace bw

@@ -57,7 +57,6 @@ LimitsPage::LimitsPage(Draft& draft, QWidget* parent)
     layout->addWidget(across);
     setFocusProxy(table_);
     wire();
-    refresh();
 }
 
 LimitsPage::~LimitsPage() {
@@ -127,7 +126,7 @@ void LimitsPage::wire() {
     connect(weights_, &QCheckBox::toggled, this, &LimitsPage::choose);
     connect(one_, &QPushButton::clicked, this, &LimitsPage::resetOne);
     connect(all_, &QPushButton::clicked, this, &LimitsPage::resetAll);
-    connect(&draft_, &Draft::changed, this, &LimitsPage::refresh);
+    connect(&draft_, &Draft::changed, this, &LimitsPage::draftChanged);
 }
 
 void LimitsPage::goTo(const QString& key) {
@@ -148,7 +147,18 @@ void LimitsPage::choose() {
     showLine();
 }
 
+void LimitsPage::draftChanged() {
+    stale_ = true;
+    if (isVisible()) refresh();
+}
+
+void LimitsPage::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    if (stale_) refresh();
+}
+
 void LimitsPage::refresh() {
+    stale_ = false;
     model_->refresh();
     if (!table_->currentIndex().isValid() && model_->rowCount() > 1) table_->goTo(1);
     showLine();
@@ -160,10 +170,7 @@ void LimitsPage::showLine() {
     const bool writable = draft_.gym().file().writable();
     one_->setEnabled(writable && limit && model_->setValue(*limit));
     all_->setEnabled(writable && !draft_.gym().gym().settings.limits.empty());
-    if (row < 0)
-        effect_->clear();
-    else
-        effect_->show(model_->ruleAt(row), limit);
+    effect_->show(model_->ruleAt(row), limit);
 }
 
 void LimitsPage::tryOut(const QModelIndex& index, const QString& text) {

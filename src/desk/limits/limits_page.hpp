@@ -31,6 +31,7 @@ Q_SIGNALS:
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
+    void showEvent(QShowEvent* event) override;
     void changeEvent(QEvent* event) override;
 
 private:
@@ -38,6 +39,7 @@ private:
     QWidget* makeSide();
     void wire();
     void choose();
+    void draftChanged();
     void refresh();
     void showLine();
     void tryOut(const QModelIndex& index, const QString& text);
@@ -54,6 +56,7 @@ private:
     QCheckBox *onlySet_, *weights_;
     QPushButton *one_, *all_;
     QLabel *notice_, *none_;
+    bool stale_ = true; // the draft has changed since it was shown here
 };
 
 } // namespace bw

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/sheets/sheets_page.hpp"
 
+#include "desk/frame/paper.hpp"
 #include "desk/frame/prompts.hpp"
 #include "desk/frame/theme.hpp"
 #include "desk/frame/words.hpp"
@@ -26,14 +27,6 @@ namespace {
 constexpr SheetKind kSheets[] = {SheetKind::Wall, SheetKind::Cards, SheetKind::Notes,
                                  SheetKind::Kit, SheetKind::Talk};
 constexpr int kColumn = 260;
-
-QLabel* makeLabel(QWidget* parent, const char* name) {
-    auto* label = new QLabel(parent);
-    label->setObjectName(QLatin1String(name));
-    label->setTextFormat(Qt::PlainText);
-    label->setWordWrap(true);
-    return label;
-}
 } // namespace
 
 SheetsPage::SheetsPage(Draft& draft, QWidget* parent)
@@ -73,8 +66,8 @@ QWidget* SheetsPage::makeColumn() {
     connect(sheets_, &QListWidget::currentRowChanged, this, &SheetsPage::showChoices);
     form_ = new SheetForm(column);
     connect(form_, &SheetForm::changed, this, &SheetsPage::keepChoices);
-    report_ = makeLabel(column, "report");
-    told_ = makeLabel(column, "told");
+    report_ = makeWords(column, "report");
+    told_ = makeWords(column, "told");
     work_ = new WorkLine(column);
     for (QWidget* w : std::initializer_list<QWidget*>{title, sheets_, form_, report_})
         layout->addWidget(w);

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/stair/estimate_ruler.hpp"
 
-#include "desk/bench/minute_rail_paint.hpp" // smallFont
+#include "desk/frame/paper.hpp"
 #include "desk/frame/theme.hpp"
 #include "desk/stair/stair_words.hpp"
 

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/stair/stair_page.hpp"
 
-#include "desk/bench/minute_rail_paint.hpp" // smallFont
 #include "desk/frame/paper.hpp"
 #include "desk/frame/trouble.hpp"
 #include "desk/frame/words.hpp"
@@ -44,7 +43,8 @@ StairPage::StairPage(Draft& draft, Actions& actions, QWidget* parent)
       loads_(new LoadModel(this)), slots_(new SlotModel(this)),
       loadTable_(new WeekTable(*loads_, tr("Load of the weeks"), this)),
       slotTable_(new WeekTable(*slots_, tr("What each slot asks, week by week"), this)),
-      panel_(new StairMemberPanel(this)), caveats_(new QLabel(this)), sentence_(new QLabel(this)) {
+      panel_(new StairMemberPanel(this)), caveats_(new QLabel(this)),
+      sentence_(makeSentence(this, "stair-sentence")) {
     auto* across = new QSplitter(Qt::Horizontal, this);
     across->setChildrenCollapsible(false);
     across->addWidget(makePaper());
@@ -57,9 +57,6 @@ StairPage::StairPage(Draft& draft, Actions& actions, QWidget* parent)
     across->setStretchFactor(0, 5);
     across->setStretchFactor(1, 2);
     across->setSizes({840, 300});
-    sentence_->setObjectName(QStringLiteral("stair-sentence"));
-    sentence_->setTextFormat(Qt::PlainText);
-    sentence_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     sentence_->setContentsMargins(4, 0, 4, 0);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(10, 4, 10, 4);

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/stair/stair_paint.hpp"
 
-#include "desk/bench/minute_rail_paint.hpp" // smallFont
 #include "desk/frame/mixed_ink.hpp"
+#include "desk/frame/paper.hpp"
 #include "desk/frame/words.hpp"
 #include "desk/stair/stair_words.hpp"
 

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/stair/week_table.hpp"
 
-#include "desk/bench/minute_rail_paint.hpp" // smallFont
 #include "desk/frame/frame_style.hpp"
 #include "desk/frame/mixed_ink.hpp"
+#include "desk/frame/paper.hpp"
 #include "desk/frame/theme.hpp"
 
 #include <QHeaderView>
