@@ -21,7 +21,7 @@
 namespace bw {
 
 namespace {
-constexpr int kGap = 24, kMostLines = 6;
+constexpr int kGap = 24; // pixels
 
 // "E2"
 std::string shortName(const Block& block, Place slot) {
@@ -194,7 +194,8 @@ void ProposeStrip::mark(const ProposedMonth& answer) {
     draft_.mark(std::move(rows), answer.slots.front().place);
 }
 
-// As high as the longest answer needs, so that nothing moves from one to the next.
+// As high as the longest answer needs, so that nothing moves from one to the next; but the sheet
+// comes first.
 void ProposeStrip::fit() {
     if (!answer()) return;
     const QFontMetrics metrics(chosen_->font());
@@ -206,7 +207,8 @@ void ProposeStrip::fit() {
             high = std::max(
                 high,
                 metrics.boundingRect(QRect(0, 0, wide, 10'000), Qt::TextWordWrap, text).height());
-    body_->setFixedHeight(std::min(high + 2, kMostLines * metrics.lineSpacing()));
+    const int most = std::max(2 * metrics.lineSpacing(), window()->height() / 8);
+    body_->setFixedHeight(std::min(high + 2, most));
 }
 
 void ProposeStrip::apply() {
