@@ -15,8 +15,10 @@
 #include "desk/frame/paper.hpp"
 #include "desk/frame/trouble.hpp"
 #include "desk/frame/words.hpp"
+#include "desk/propose/propose_strip.hpp"
 #include "edit/gym_verbs.hpp"
 
+#include <QHideEvent>
 #include <QLabel>
 #include <QSplitter>
 #include <QVBoxLayout>
@@ -38,7 +40,7 @@ QWidget* onPaper(QWidget* parent, std::initializer_list<QWidget*> column) {
 BenchPage::BenchPage(Draft& draft, FloorRunner& floor, Actions& actions, QWidget* parent)
     : QWidget(parent), draft_(draft), model_(new SheetModel(draft, this)),
       sheet_(new SheetView(draft, *model_, this)), findings_(new FindingsPanel(draft, this)),
-      notice_(new QLabel(this)) {
+      propose_(new ProposeStrip(draft, this)), notice_(new QLabel(this)) {
     notice_->setWordWrap(true);
     notice_->setContentsMargins(12, 6, 12, 6);
     notice_->setTextFormat(Qt::PlainText);
@@ -51,6 +53,8 @@ BenchPage::BenchPage(Draft& draft, FloorRunner& floor, Actions& actions, QWidget
     connect(&sheet_->delegate(), &SheetDelegate::trouble, this, &BenchPage::tell);
     connect(&sheet_->delegate(), &SheetDelegate::clear, this, &BenchPage::quiet);
     connect(&sheet_->delegate(), &SheetDelegate::addWanted, this, &BenchPage::addNew);
+    connect(propose_, &ProposeStrip::failed, this, &BenchPage::tell);
+    connect(propose_, &ProposeStrip::left, this, [this] { sheet_->setFocus(); });
     connect(&draft_, &Draft::placeChanged, this, &BenchPage::quiet);
     addActions(actions);
     addMoves(actions);
@@ -80,6 +84,7 @@ void BenchPage::assemble(FloorRunner& floor) {
     layout->setContentsMargins(10, 4, 10, 4);
     layout->setSpacing(8);
     layout->addWidget(across, 1);
+    layout->addWidget(propose_);
     layout->addWidget(onPaper(this, {rail}));
 }
 
@@ -99,6 +104,18 @@ QWidget* BenchPage::makeSide(QWidget* parent) {
 void BenchPage::tell(const Message& what) { tellTrouble(*notice_, say(what)); }
 
 void BenchPage::quiet() { notice_->hide(); }
+
+void BenchPage::propose(void (ProposeStrip::*ask)()) {
+    sheet_->finishTyping();
+    quiet();
+    (propose_->*ask)();
+    propose_->setFocus();
+}
+
+void BenchPage::hideEvent(QHideEvent* event) {
+    if (!event->spontaneous()) propose_->leave();
+    QWidget::hideEvent(event);
+}
 
 Place BenchPage::groupHere() const {
     Place p = draft_.place();

@@ -16,6 +16,7 @@ class BeamPanel;
 class Draft;
 class FindingsPanel;
 class FloorRunner;
+class ProposeStrip;
 class SheetModel;
 class SheetView;
 
@@ -28,6 +29,8 @@ public:
     [[nodiscard]] FindingsPanel& findings() { return *findings_; }
     [[nodiscard]] SheetView& sheet() { return *sheet_; }
     [[nodiscard]] BeamPanel& beam() { return *beam_; }
+    [[nodiscard]] ProposeStrip& proposals() { return *propose_; }
+    void propose(void (ProposeStrip::*ask)()); // what is being typed is entered first
 
 public Q_SLOTS:
     void tell(const bw::Message& what); // under the sheet, until something else happens
@@ -36,6 +39,9 @@ public Q_SLOTS:
 Q_SIGNALS:
     void floorWanted();
     void limitWanted(const QString& key); // of the house limits
+
+protected:
+    void hideEvent(QHideEvent* event) override; // a proposal is not for other pages
 
 private:
     void assemble(FloorRunner& floor);
@@ -50,6 +56,7 @@ private:
     SheetView* sheet_;
     FindingsPanel* findings_;
     BeamPanel* beam_ = nullptr;
+    ProposeStrip* propose_;
     QLabel* notice_;
 };
 

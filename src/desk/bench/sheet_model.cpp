@@ -65,6 +65,21 @@ const SheetModel::Unread* SheetModel::unreadAt(const QModelIndex& i) const {
     return it == unread_.end() || row.kind == SheetRow::Kind::Empty ? nullptr : &it->second;
 }
 
+// A cell of a slot that stands otherwise in the gym.
+bool SheetModel::offered(const SheetCell& c) const {
+    const Gym::BlockPtr stored = c.gym.block(c.block.month);
+    if (!stored || stored.get() == &c.block || c.row.kind != SheetRow::Kind::Slot) return false;
+    const Slot *now = slotAt(c.block, c.row.place), *kept = slotAt(*stored, c.row.place);
+    if (!now || !kept) return false;
+    switch (c.column) {
+    case SheetColumn::Dose: return now->dose != kept->dose;
+    case SheetColumn::Exercise:
+    case SheetColumn::Kit:
+    case SheetColumn::Options: return now->exercise != kept->exercise;
+    default: return false;
+    }
+}
+
 QString SheetModel::tipAt(const SheetCell& c) const {
     QStringList lines;
     for (const Finding& f : draft_.verdict().findings)
@@ -89,8 +104,10 @@ QVariant SheetModel::shown(const SheetCell& c, const QModelIndex& i, int role) c
     case Qt::ToolTipRole: return unread ? say(unread->why) : tipAt(c);
     case Qt::AccessibleTextRole:
         return cellName(c) + QStringLiteral(": ") +
-               (unread ? unread->text : cellText(c, draft_.time()));
+               (unread ? unread->text : cellText(c, draft_.time())) +
+               (offered(c) ? tr(", not stored") : QString());
     case Qt::AccessibleDescriptionRole: return unread ? say(unread->why) : tipAt(c);
+    case OfferedRole: return offered(c);
     case UnreadRole: return unread != nullptr;
     default: return {};
     }

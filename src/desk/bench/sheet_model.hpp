@@ -20,6 +20,7 @@ public:
         MainRole,
         LockedRole,
         OpenRole,    // bool
+        OfferedRole, // bool: it is tried out, not stored
         LevelsRole,  // QString of shapes, worst first
         MarkRole,    // QString: what the line brings to what is looked at; null: it is not marked
         ChosenIdRole // set with setData: the id of a chosen exercise
@@ -66,6 +67,7 @@ private:
     bool enter(const QModelIndex& index, const CellEdit& edit);
     [[nodiscard]] const Unread* unreadAt(const QModelIndex& index) const;
     [[nodiscard]] QVariant shown(const SheetCell& cell, const QModelIndex& index, int role) const;
+    [[nodiscard]] bool offered(const SheetCell& cell) const;
     [[nodiscard]] QString tipAt(const SheetCell& cell) const;
 
     Draft& draft_;

@@ -71,6 +71,10 @@ Pen penFor(const QStyleOptionViewItem& o, const QModelIndex& i) {
         break;
     case Kind::Empty: pen = {scaled(o.font, 0.92), inks().quiet}; break;
     }
+    if (i.data(SheetModel::OfferedRole).toBool()) {
+        pen.font.setItalic(true);
+        pen.colour = inks().accent;
+    }
     if (i.data(SheetModel::UnreadRole).toBool()) pen.colour = inks().level[0];
     return pen;
 }
@@ -118,8 +122,8 @@ void paintGround(QPainter& p, const QStyleOptionViewItem& o, const QModelIndex& 
         p.setPen(QPen(inks().line, 1));
         p.drawLine(o.rect.left(), o.rect.bottom(), o.rect.right(), o.rect.bottom());
     }
-    if (i.data(SheetModel::OpenRole).toBool() &&
-        i.column() == static_cast<int>(SheetColumn::Exercise)) {
+    if (i.column() == static_cast<int>(SheetColumn::Exercise) &&
+        (i.data(SheetModel::OpenRole).toBool() || i.data(SheetModel::OfferedRole).toBool())) {
         p.setPen(QPen(inks().accent, 1, Qt::DashLine));
         p.drawRoundedRect(QRectF(o.rect).adjusted(1.5, 2.5, -6.5, -2.5), 3, 3);
     }

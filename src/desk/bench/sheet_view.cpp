@@ -76,9 +76,12 @@ void SheetView::fitColumns() {
     setColumnWidth(static_cast<int>(SheetColumn::Options), qMax(10 * digit, options));
 }
 
+// The line where the attention is stays in sight.
 void SheetView::resizeEvent(QResizeEvent* event) {
+    const bool seen = QRect({}, event->oldSize()).intersects(visualRect(currentIndex()));
     QTableView::resizeEvent(event);
     fitColumns();
+    if (seen) scrollTo(currentIndex());
 }
 
 void SheetView::goTo(Place place) {

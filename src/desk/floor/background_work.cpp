@@ -1,9 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/floor/background_work.hpp"
 
+#include "blockwright/floor/options.hpp"
+
+#include <algorithm>
 #include <utility>
 
 namespace bw {
+
+int spareThreads() {
+    const auto cores = static_cast<int>(std::thread::hardware_concurrency());
+    return std::clamp(cores - 1, 1, FloorOptions::kMostThreads);
+}
 
 BackgroundWork::BackgroundWork()
     : thread_([this](const std::stop_token& closing) { loop(closing); }) {}

@@ -10,6 +10,9 @@
 
 namespace bw {
 
+// How many threads a piece may use, so that one core is left to the window; at least 1.
+[[nodiscard]] int spareThreads();
+
 class BackgroundWork {
 public:
     // Must not throw; ends soon once it is asked to stop.

@@ -9,12 +9,6 @@
 namespace bw {
 
 namespace {
-// One core is left to the window.
-int spareThreads() {
-    const auto cores = static_cast<int>(std::thread::hardware_concurrency());
-    return std::clamp(cores - 1, 1, FloorOptions::kMostThreads);
-}
-
 bool shows(const FloorView& view, const Gym::BlockPtr& block, const std::shared_ptr<const Gym>& gym,
            const FloorOptions& options) {
     return view.block == block && view.gym == gym && view.asked == options;

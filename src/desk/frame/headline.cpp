@@ -50,12 +50,16 @@ QWidget* Headline::standPart(Draft& draft, const Actions& actions) {
     connect(counts, &FindingCounts::clicked, actions.find(QStringLiteral("next-finding")),
             &QAction::trigger);
     layout->addWidget(counts);
-    QAction* print = actions.find(QStringLiteral("print"));
-    auto* button = new QPushButton(tr("Print…"), part); // no Alt key: a page may have its own
-    button->setToolTip(print->toolTip());
-    button->setAccessibleName(print->iconText());
-    connect(button, &QPushButton::clicked, print, &QAction::trigger);
-    layout->addWidget(button);
+    const auto button = [&](const QString& text, const char* id) {
+        QAction* action = actions.find(QLatin1String(id));
+        auto* made = new QPushButton(text, part); // no Alt key: a page may have its own
+        made->setToolTip(action->toolTip());
+        made->setAccessibleName(action->iconText());
+        connect(made, &QPushButton::clicked, action, &QAction::trigger);
+        layout->addWidget(made);
+    };
+    button(tr("Propose"), "propose");
+    button(tr("Print…"), "print");
     return part;
 }
 

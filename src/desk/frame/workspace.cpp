@@ -19,6 +19,7 @@
 #include "desk/ledger/ledger_actions.hpp"
 #include "desk/ledger/ledger_page.hpp"
 #include "desk/limits/limits_page.hpp"
+#include "desk/propose/propose_strip.hpp"
 #include "desk/sheets/sheets_page.hpp"
 #include "desk/stair/stair_page.hpp"
 
@@ -38,6 +39,7 @@ Workspace::Workspace(std::unique_ptr<OpenGym> gym, Actions& actions, QWidget* pa
       status_(new StatusLine(gym_->file(), this)), column_(new PlacesColumn(content_)),
       pages_(new QStackedWidget(content_)), places_(new QActionGroup(content_)) {
     addActions(actions);
+    addProposals(actions);
     assemble(actions);
     addPlaces(actions);
     addLimits(actions);
@@ -145,6 +147,23 @@ void Workspace::addActions(Actions& actions) {
                     goTo(sheets_);
                     sheets_->savePdf();
                 });
+}
+
+// What is proposed is seen on the Bench.
+void Workspace::addProposals(Actions& actions) {
+    const auto add = [&](const char* id, const QString& text, const QKeySequence& key,
+                         void (ProposeStrip::*ask)()) {
+        actions.add(tr("Proposals"), QLatin1String(id), text, {key}, nullptr, [this, ask] {
+            if (!draft_.block()) return;
+            if (wanted_ != bench_) goTo(bench_);
+            bench_->propose(ask);
+        });
+    };
+    add("propose", tr("Propose for all open slots"), Qt::Key_F7, &ProposeStrip::askAll);
+    add("propose-slot", tr("Swap this slot, or fill it"), Qt::CTRL | Qt::Key_F7,
+        &ProposeStrip::askSlot);
+    add("propose-section", tr("Propose for the open slots of this section"), Qt::SHIFT | Qt::Key_F7,
+        &ProposeStrip::askSection);
 }
 
 void Workspace::addPlace(Actions& actions, int number, const QString& icon, const QString& word,
