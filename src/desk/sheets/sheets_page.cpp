@@ -91,7 +91,10 @@ QWidget* SheetsPage::makeButtons() {
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(makeButton(row, tr("&Print…"), &SheetsPage::print), 0, 0);
     layout->addWidget(makeButton(row, tr("PD&F…"), &SheetsPage::savePdf), 0, 1);
-    layout->addWidget(makeButton(row, tr("Ever&y sheet as PDF…"), &SheetsPage::saveAll), 1, 0, 1, 2);
+    layout->addWidget(makeButton(row, tr("Ever&y sheet as PDF…"), &SheetsPage::saveAll), 1, 0, 1,
+                      2);
+    layout->addWidget(makeButton(row, tr("Sh&ow on the wall"), &SheetsPage::boardWanted), 2, 0, 1,
+                      2);
     return row;
 }
 
