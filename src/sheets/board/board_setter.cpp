@@ -10,6 +10,7 @@ namespace bw {
 namespace {
 using Look = PagePen::Look;
 constexpr double kLargest = 1.6, kStep = 0.96; // times the least em; from one try to the next
+constexpr double kSlack = 0.001;               // mm, of adding up
 constexpr double kGap = 0.35;                  // ems, between columns and between groups
 constexpr double kDoseShare = 0.26, kTempoShare = 0.2; // of the width, at most
 
@@ -22,7 +23,7 @@ double add(Band& to, const Band& band) {
 // higher than a whole board.
 template <class Set> std::vector<Band> largest(double least, double room, const Set& set) {
     const auto fits = [&](const std::vector<Band>& boards) {
-        return std::ranges::all_of(boards, [&](const Band& b) { return b.height <= room; });
+        return std::ranges::all_of(boards, [&](const Band& b) { return b.height <= room + kSlack; });
     };
     const std::size_t count = set(least).size();
     for (double em = kLargest * least;; em = em > least ? std::max(least, kStep * em) : kStep * em)
@@ -125,7 +126,10 @@ Band BoardSetter::rowOf(const BoardRow& row, const Columns& c, double em, double
            {{em, Weight::Bold}, Ink::Text, Rank::Key});
     Look name{{em, row.main ? Weight::Bold : Weight::Book}, Ink::Text, Rank::Key};
     QStringList wrapped = ruler_.wrap(row.name, name.type, c.name);
-    while (static_cast<double>(wrapped.size()) * kPitch * name.type.em > most) {
+    const auto height = [&] {
+        return kPitch * (em + static_cast<double>(wrapped.size() - 1) * name.type.em);
+    };
+    while (height() > most) {
         name.type.em *= kStep;
         wrapped = ruler_.wrap(row.name, name.type, c.name);
     }
@@ -134,7 +138,7 @@ Band BoardSetter::rowOf(const BoardRow& row, const Columns& c, double em, double
         pen.left(line, {c.left + c.label, y}, c.name, name);
         y += kPitch * name.type.em;
     }
-    band.height = std::max(lines * kPitch * em, y - base + kPitch * (em - name.type.em));
+    band.height = std::max(lines * kPitch * em, height());
     return band;
 }
 
