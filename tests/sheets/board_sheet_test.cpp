@@ -12,6 +12,7 @@
 #include "support/catch.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 using namespace bw;
 using namespace bw::test;

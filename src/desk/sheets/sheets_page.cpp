@@ -46,7 +46,11 @@ SheetsPage::SheetsPage(Draft& draft, QWidget* parent)
     auto* right = new QVBoxLayout;
     right->setSpacing(0);
     right->addWidget(preview_, 1);
-    right->addWidget(new PreviewBar(*preview_, this));
+    auto* under = new QHBoxLayout;
+    under->setContentsMargins(0, 0, 12, 4);
+    under->addWidget(new PreviewBar(*preview_, this), 1);
+    under->addWidget(makeButton(this, tr("Sh&ow on the wall"), &SheetsPage::boardWanted));
+    right->addLayout(under);
     across->addLayout(right, 1);
     setFocusProxy(sheets_);
     connect(&draft_, &Draft::changed, this, &SheetsPage::draftChanged);
@@ -92,8 +96,6 @@ QWidget* SheetsPage::makeButtons() {
     layout->addWidget(makeButton(row, tr("&Print…"), &SheetsPage::print), 0, 0);
     layout->addWidget(makeButton(row, tr("PD&F…"), &SheetsPage::savePdf), 0, 1);
     layout->addWidget(makeButton(row, tr("Ever&y sheet as PDF…"), &SheetsPage::saveAll), 1, 0, 1,
-                      2);
-    layout->addWidget(makeButton(row, tr("Sh&ow on the wall"), &SheetsPage::boardWanted), 2, 0, 1,
                       2);
     return row;
 }
