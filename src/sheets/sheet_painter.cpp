@@ -13,22 +13,23 @@ constexpr double kMmPerInch = 25.4;
 struct Brush {
     QPainter& painter;
     const Layout& layout;
+    const InkColours& colours;
 
     void operator()(const TextItem& text) const {
-        painter.setPen(colourOf(text.ink, layout.blackAndWhite));
+        painter.setPen(colours(text.ink));
         painter.setFont(sheetFont(layout.family, text.type));
         painter.drawText(text.at * kUnitsPerMm, text.text);
     }
     void operator()(const StrokeItem& stroke) const {
-        painter.setPen(QPen(colourOf(stroke.ink, layout.blackAndWhite), stroke.width * kUnitsPerMm,
-                            Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
+        painter.setPen(QPen(colours(stroke.ink), stroke.width * kUnitsPerMm, Qt::SolidLine,
+                            Qt::FlatCap, Qt::MiterJoin));
         painter.setBrush(Qt::NoBrush);
         painter.drawPolyline(scaled(stroke.points));
     }
     void operator()(const FillItem& area) const {
         if (layout.blackAndWhite && area.ink == Ink::Tint) return;
         painter.setPen(Qt::NoPen);
-        painter.setBrush(colourOf(area.ink, layout.blackAndWhite));
+        painter.setBrush(colours(area.ink));
         painter.drawPolygon(scaled(area.points));
     }
     static QPolygonF scaled(QPolygonF points) {
@@ -44,11 +45,15 @@ void useMillimetres(QPainter& painter) {
 }
 
 void paintPage(QPainter& painter, const Layout& layout, int page) {
+    paintPage(painter, layout, page, [&](Ink ink) { return colourOf(ink, layout.blackAndWhite); });
+}
+
+void paintPage(QPainter& painter, const Layout& layout, int page, const InkColours& colours) {
     painter.save();
     painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
     painter.scale(1.0 / kUnitsPerMm, 1.0 / kUnitsPerMm);
     for (const Item& item : layout.pages.at(static_cast<std::size_t>(page)).items)
-        std::visit(Brush{painter, layout}, item);
+        std::visit(Brush{painter, layout, colours}, item);
     painter.restore();
 }
 

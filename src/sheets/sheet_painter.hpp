@@ -3,7 +3,10 @@
 #pragma once
 #include "sheets/page.hpp"
 
+#include <QColor>
 #include <QImage>
+
+#include <functional>
 
 class QPainter;
 
@@ -15,6 +18,8 @@ void useMillimetres(QPainter& painter);
 // Paints page n, from 0, with one painter unit for a millimetre, in the text and lines of the
 // layout only: the paper stays as it is.
 void paintPage(QPainter& painter, const Layout& layout, int page);
+using InkColours = std::function<QColor(Ink)>;
+void paintPage(QPainter& painter, const Layout& layout, int page, const InkColours& colours);
 // The page on white paper.
 [[nodiscard]] QImage pageImage(const Layout& layout, int page, double dotsPerInch);
 

@@ -48,7 +48,8 @@ void addGymMenu(QMenuBar& bar, const Actions& actions, bool gym,
     addRecent(*menu, openRecent);
     if (gym)
         add(*menu, actions,
-            {"-", "house-limits", "-", "bring-in", "write-bundle", "-", "print", "save-pdf"});
+            {"-", "house-limits", "-", "bring-in", "write-bundle", "-", "print", "save-pdf",
+             "save-all-pdf"});
     add(*menu, actions, {"-", "quit"});
 }
 } // namespace
@@ -73,7 +74,7 @@ void buildMenus(QMenuBar& bar, const Actions& actions, bool gym,
         addGroup(*view, actions, QCoreApplication::translate("bw::Workspace", "Places"));
         add(*view, actions,
             {"-", "week-1", "week-2", "week-3", "week-4", "week-5", "week-6", "-", "next-finding",
-             "previous-finding", "go-findings", "go-beam", "-"});
+             "previous-finding", "go-findings", "go-beam", "-", "board", "-"});
     }
     add(*view, actions, {"theme-system", "theme-light", "theme-dark"});
     add(*bar.addMenu(tr("&Help")), actions, {"keys", "cautions", "-", "about"});

@@ -5,6 +5,7 @@
 #include "desk/bench/beam_panel.hpp"
 #include "desk/bench/bench_page.hpp"
 #include "desk/bench/findings_panel.hpp"
+#include "desk/board/board_actions.hpp"
 #include "desk/floor/floor_line.hpp"
 #include "desk/floor/floor_page.hpp"
 #include "desk/frame/actions.hpp"
@@ -64,6 +65,8 @@ void Workspace::addPlaces(Actions& actions) {
         new LedgerPage(draft_, Date::of(now.year(), now.month(), now.day()).value(), pages_);
     new LedgerActions(*gym_, *ledger, *notice_, status_->work());
     sheets_ = new SheetsPage(draft_, pages_);
+    connect(sheets_, &SheetsPage::boardWanted, actions.find(QStringLiteral("board")),
+            &QAction::trigger);
     addPlace(actions, 1, QStringLiteral("bench"), tr("Bench"), bench_);
     addPlace(actions, 2, QStringLiteral("floor"), tr("Floor"), floor);
     addPlace(actions, 3, QStringLiteral("stair"), tr("Stair"), stair);
@@ -147,6 +150,12 @@ void Workspace::addActions(Actions& actions) {
                     goTo(sheets_);
                     sheets_->savePdf();
                 });
+    actions.add(group, QStringLiteral("save-all-pdf"), tr("Every &sheet as PDF…"), {}, nullptr,
+                [this] {
+                    goTo(sheets_);
+                    sheets_->saveAll();
+                });
+    new BoardActions(draft_, actions, content_);
 }
 
 // What is proposed is seen on the Bench.

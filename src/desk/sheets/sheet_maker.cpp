@@ -36,6 +36,11 @@ Result<bool> SheetMaker::readResults() {
     return true;
 }
 
+Result<const Ledger*> SheetMaker::ledger() {
+    if (const auto read = readResults(); !read) return read.why();
+    return &*ledger_;
+}
+
 Result<Layout> SheetMaker::layOut(SheetKind kind, const SheetOptions& options,
                                   const SheetProgress& progress) {
     const bool byLoads = kind == SheetKind::Cards || kind == SheetKind::Kit;

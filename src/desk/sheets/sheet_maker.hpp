@@ -16,6 +16,8 @@ public:
     // Only while there is a block. Why() when the results could not be read.
     [[nodiscard]] Result<Layout> layOut(SheetKind kind, const SheetOptions& options,
                                         const SheetProgress& progress = {});
+    // Likewise; valid until the next call.
+    [[nodiscard]] Result<const Ledger*> ledger();
 
 private:
     [[nodiscard]] Result<bool> readResults();

@@ -39,7 +39,11 @@ SheetsPage::SheetsPage(Draft& draft, QWidget* parent)
     auto* right = new QVBoxLayout;
     right->setSpacing(0);
     right->addWidget(preview_, 1);
-    right->addWidget(new PreviewBar(*preview_, this));
+    auto* under = new QHBoxLayout;
+    under->setContentsMargins(0, 0, 12, 4);
+    under->addWidget(new PreviewBar(*preview_, this), 1);
+    under->addWidget(makeButton(this, tr("Sh&ow on the wall"), &SheetsPage::boardWanted));
+    right->addLayout(under);
     across->addLayout(right, 1);
     setFocusProxy(sheets_);
     connect(&draft_, &Draft::changed, this, &SheetsPage::draftChanged);

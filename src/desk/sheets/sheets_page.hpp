@@ -24,6 +24,9 @@ public:
     void savePdf();
     void saveAll();
 
+Q_SIGNALS:
+    void boardWanted();
+
 protected:
     void showEvent(QShowEvent* event) override;
 
