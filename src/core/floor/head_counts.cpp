@@ -23,6 +23,19 @@ int countOf(int members, int groups, int crowd, int most) {
     return ways[members];
 }
 
+// The largest that leaves at most `most` of them, and no less than an even start needs.
+int largestCrowd(int members, int groups, int most) {
+    int least = (members + groups - 1) / groups, largest = members;
+    while (least < largest) {
+        const int middle = least + (largest - least + 1) / 2;
+        if (countOf(members, groups, middle, most) > most)
+            largest = middle - 1;
+        else
+            least = middle;
+    }
+    return least;
+}
+
 void list(int left, int crowd, std::size_t group, std::vector<int>& counts,
           std::vector<std::vector<int>>& all) {
     const int groupsAfter = static_cast<int>(counts.size() - group) - 1;
@@ -47,9 +60,7 @@ std::int64_t unevenness(const std::vector<int>& counts) {
 } // namespace
 
 HeadCounts headCounts(int members, int groups, int most) {
-    int crowd = members;
-    const int even = (members + groups - 1) / groups;
-    while (crowd > even && countOf(members, groups, crowd, most) > most) --crowd;
+    const int crowd = largestCrowd(members, groups, most);
     HeadCounts out;
     out.complete = crowd == members;
     std::vector<int> counts(static_cast<std::size_t>(groups), members / groups);
