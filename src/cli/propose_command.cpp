@@ -134,6 +134,8 @@ CLI::App& ProposeCommand::declare(CLI::App& program) {
         ->type_name("PLACE");
     part->add_option("--section", sections_, "The open slots of these sections alone")
         ->type_name("KIND");
+    part->add_flag("--anew", options_.anew,
+                   "Filled slots too, all but the locked ones and the main lifts that may stay");
     part->add_option("--member", member_, "Nothing that a flag of this member rules out")
         ->type_name("ID");
     part->add_option("--seed", options_.seed, "Of the draws to begin with (standard: 1)")

@@ -57,6 +57,31 @@ TEST_CASE("What propose says an answer costs is what check says of the filled mo
     }
 }
 
+TEST_CASE("Propose can make a month anew, and leaves what is locked and its main lifts") {
+    const TempFolder folder;
+    const Ran ran = bwright(folder.path(), {"propose", "--bundle", demoFile(), "--floor-runs", "0",
+                                            "--top", "1", "--seconds", "0.2", "--anew", "--json"});
+    REQUIRE(ran.code == 0);
+    Gym gym;
+    layOver(gym, demoBundle());
+    const Block& month = *gym.latest();
+    const json said = json::parse(ran.out);
+    std::size_t filled = 0;
+    for (const json& one : said.at("answers").at(0).at("slots")) {
+        const Slot& slot =
+            *slotAt(month, placeFrom(month, one.at("place").get<std::string>()).value());
+        CHECK_FALSE(slot.locked);
+        CHECK_FALSE(slot.main);
+        if (slot.open()) continue;
+        ++filled;
+        const auto now = ex(one.at("exercise").get<std::string>());
+        CHECK(gym.shelf.find(now)->patterns.largest() ==
+              gym.shelf.find(*slot.exercise)->patterns.largest());
+    }
+    CHECK(filled > 4);
+    CHECK(said["answers"][0].at("penalty").get<double>() <= said.at("penalty_now").get<double>());
+}
+
 TEST_CASE("Propose can be asked for one slot, and says what is wrong with a place") {
     const TempFolder folder;
     const auto ask = [&](const std::string& option, const std::string& value) {

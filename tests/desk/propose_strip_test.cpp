@@ -83,7 +83,7 @@ struct Proposing : FrameDesk {
     }
 
     MemoryFile* file;
-    Block before;
+    std::optional<Block> before;
 };
 
 const Place kPress{0, 0, 0}, kPull{0, 0, 1}, kHinge{0, 1, 1}, kFinish{1, 0, 0};
@@ -172,7 +172,7 @@ TEST_CASE("A filled slot is swapped for another exercise, and nothing else chang
     REQUIRE(d.strip().answer()->slots.size() == 1);
     CHECK(slotAt(d.shown(), kPress)->exercise != ex("press"));
     d.press(Qt::Key_Return);
-    Block expected = d.before;
+    Block expected = *d.before;
     slotAt(expected, kPress)->exercise = slotAt(d.stored(), kPress)->exercise;
     CHECK(d.stored() == expected);
     CHECK(d.stored() != d.before);
@@ -263,6 +263,23 @@ TEST_CASE("An answer that can't be stored stays on show and can be applied again
     d.file->full = false;
     d.press(Qt::Key_Return);
     CHECK(d.stored() == offered);
+}
+
+TEST_CASE("The whole month anew keeps its main lifts, and is one step to undo") {
+    Proposing d;
+    REQUIRE(setMain(d.work().gym(), {month("2026-11"), kPress}, true).ok());
+    const Block before = d.stored();
+    d.press(Qt::Key_F7, Qt::ControlModifier | Qt::ShiftModifier);
+    REQUIRE(d.answered());
+    const Block offered = d.shown();
+    CHECK(slotAt(offered, kPress)->exercise == ex("press"));
+    CHECK_FALSE(slotAt(offered, kPull)->open());
+    CHECK(d.cell(kPull, SheetColumn::Exercise, SheetModel::MarkRole).isValid());
+    CHECK_FALSE(d.cell(kPress, SheetColumn::Exercise, SheetModel::MarkRole).isValid());
+    d.press(Qt::Key_Return);
+    CHECK(d.stored() == offered);
+    d.press(Qt::Key_Z, Qt::ControlModifier);
+    CHECK(d.stored() == before);
 }
 
 TEST_CASE("From another place it leads to the Bench; going away from there ends it") {

@@ -152,7 +152,8 @@ TEST_CASE("running over shows by shapes that do not stand there before") {
     const Millis plan = board.sections[0].part.planned;
     const auto shapes = [&](Millis elapsed) {
         int fills = 0, strokes = 0;
-        for (const Item& item : boardPage(board, {0, 0, false, {elapsed, false}}).pages[0].items) {
+        const Layout page = boardPage(board, {0, 0, false, {elapsed, false}});
+        for (const Item& item : page.pages[0].items) {
             fills += std::holds_alternative<FillItem>(item);
             strokes += std::holds_alternative<StrokeItem>(item);
         }

@@ -24,6 +24,9 @@ struct ProposeOptions {
     int answers = 3;
     // A slot, filled or not, or the open slots of a group, section or session; none: all open ones.
     std::vector<Place> places{};
+    // Filled slots in the places too; each keeps its pattern, and what stands there may come back.
+    // Main lifts stay, but for one that the rule book finds stale: that one must change.
+    bool anew = false;
     std::optional<MemberId> member{}; // no answer meets a flag of this member
     std::uint64_t seed = 1;           // of the draws that look for a good answer to begin with
     int threads = 1;                  // the answers are the same with any number

@@ -5,6 +5,7 @@
 #include "blockwright/model/shorthand.hpp"
 #include "blockwright/rules/member_substitute.hpp"
 #include "core/floor/served.hpp"
+#include "core/propose/asked.hpp"
 #include "core/rules/offers.hpp"
 #include "core/rules/substitutes.hpp"
 #include "core/rules/wording.hpp"
@@ -14,54 +15,6 @@
 namespace bw::proposing {
 
 namespace {
-bool within(Place slot, Place whole) {
-    return (whole.section < 0 || whole.section == slot.section) &&
-           (whole.group < 0 || whole.group == slot.group) &&
-           (whole.slot < 0 || whole.slot == slot.slot);
-}
-
-std::vector<Place> slotsOf(const Block& block) {
-    std::vector<Place> out;
-    Place at;
-    for (at.section = 0; const Section& section : block.sections) {
-        for (at.group = 0; const Group& group : section.groups) {
-            for (at.slot = 0; at.slot < static_cast<int>(group.slots.size()); ++at.slot)
-                out.push_back(at);
-            ++at.group;
-        }
-        ++at.section;
-    }
-    return out;
-}
-
-bool wanted(const Block& draft, Place slot, const std::vector<Place>& places) {
-    const bool open = slotAt(draft, slot)->open() && !slotAt(draft, slot)->locked;
-    if (places.empty()) return open;
-    return std::any_of(places.begin(), places.end(),
-                       [&](Place p) { return p == slot || (open && within(slot, p)); });
-}
-
-std::optional<Message> fault(const Gym& gym, const Block& draft, const ProposeOptions& o) {
-    if (o.answers < 1 || o.answers > ProposeOptions::kMostAnswers)
-        return Message{"Between 1 and %1 answers can be asked for.",
-                       {std::to_string(ProposeOptions::kMostAnswers)}};
-    if (o.threads < 1 || o.threads > ProposeOptions::kMostThreads)
-        return Message{"Between 1 and %1 threads can be asked for.",
-                       {std::to_string(ProposeOptions::kMostThreads)}};
-    if (o.member && !gym.findMember(*o.member))
-        return Message{"This gym has no member %1.", {o.member->text()}};
-    for (const Place p : o.places) {
-        if (p.isSlot() ? !slotAt(draft, p) : p.isGroup() ? !groupAt(draft, p) : false)
-            return Message{"The month has no such place.", {}};
-        if (p.isSection() && !sectionAt(draft, p))
-            return Message{"The month has no such place.", {}};
-        if (p.isSlot() && slotAt(draft, p)->locked)
-            return Message{"%1 is locked: proposals leave it alone. Unlock it first.",
-                           {placeText(draft, p)}};
-    }
-    return std::nullopt;
-}
-
 // One hard limit after the other; the first that leaves nothing is the reason.
 class Sieve {
 public:
@@ -107,7 +60,7 @@ bool hasKit(const Gym& gym, const Exercise& e) {
 }
 
 // %1 is the slot, %2 how many passed the limits before.
-void sift(Sieve& sieve, const Task& task, const SlotFact& slot, const Exercise* now,
+void sift(Sieve& sieve, const Task& task, const SlotFact& slot, const AskedSlot& asked,
           const Member* member) {
     const auto roles = rolesFor(*task.facts, slot);
     sieve.keep(
@@ -117,8 +70,8 @@ void sift(Sieve& sieve, const Task& task, const SlotFact& slot, const Exercise* 
         },
         {"None of its %2 exercises has the role %3.", {rolesText(roles)}});
     sieve.keep(
-        [&](const Exercise& e) { return patternFits(*slot.slot, e); },
-        {"None of the %2 of its role is mainly of the pattern %3.", {patternsText(*slot.slot)}});
+        [&](const Exercise& e) { return patternFits(asked.like, e); },
+        {"None of the %2 of its role is mainly of the pattern %3.", {patternsText(asked.like)}});
     const auto& dose = slot.slot->dose;
     sieve.keep([&](const Exercise& e) { return !dose || canTime(*slot.slot, e, *dose); },
                {"None of the %2 of its role and pattern can be timed by the dose %3.",
@@ -131,8 +84,9 @@ void sift(Sieve& sieve, const Task& task, const SlotFact& slot, const Exercise* 
     const auto& slots = task.facts->slots;
     sieve.keep(
         [&](const Exercise& e) {
-            return &e != now && std::none_of(slots.begin(), slots.end(),
-                                             [&](const auto& s) { return s.exercise == &e; });
+            return &e != asked.leaves &&
+                   std::none_of(slots.begin(), slots.end(),
+                                [&](const auto& s) { return s.exercise == &e; });
         },
         {"All of the %2 that would fit are in the session already.", {}});
 }
@@ -140,13 +94,11 @@ void sift(Sieve& sieve, const Task& task, const SlotFact& slot, const Exercise* 
 
 Result<std::shared_ptr<const Task>> taskOf(const Gym& gym, const Block& draft,
                                            const ProposeOptions& options) {
-    if (auto wrong = fault(gym, draft, options)) return *wrong;
+    if (auto wrong = faultOf(gym, draft, options)) return *wrong;
+    const std::vector<AskedSlot> asked = slotsAsked(gym, draft, options);
+    if (asked.empty()) return Message{"There is no open slot to fill.", {}};
     auto block = std::make_unique<Block>(draft);
-    std::vector<Place> places;
-    for (const Place p : slotsOf(draft))
-        if (wanted(draft, p, options.places)) places.push_back(p);
-    if (places.empty()) return Message{"There is no open slot to fill.", {}};
-    for (const Place p : places) slotAt(*block, p)->exercise.reset();
+    for (const AskedSlot& one : asked) slotAt(*block, one.place)->exercise.reset();
     auto task = std::make_shared<Task>(Task{
         gym, std::move(block), std::make_unique<const History>(gym, draft.month), nullptr, {}});
     task->facts =
@@ -154,10 +106,10 @@ Result<std::shared_ptr<const Task>> taskOf(const Gym& gym, const Block& draft,
     const Member* member = options.member ? gym.findMember(*options.member) : nullptr;
     const Offers offers(*task->facts);
     for (const SlotFact& slot : task->facts->slots) {
-        if (std::find(places.begin(), places.end(), slot.place) == places.end()) continue;
-        const auto& now = slotAt(draft, slot.place)->exercise;
+        const auto one = std::ranges::find(asked, slot.place, &AskedSlot::place);
+        if (one == asked.end()) continue;
         Sieve sieve(*task, slot);
-        sift(sieve, *task, slot, now ? gym.shelf.find(*now) : nullptr, member);
+        sift(sieve, *task, slot, *one, member);
         if (sieve.nothing()) return *sieve.nothing();
         task->targets.push_back({slot.place, sieve.left()});
         offers.rank(task->targets.back().fits);

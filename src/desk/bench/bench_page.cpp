@@ -18,7 +18,6 @@
 #include "desk/propose/propose_strip.hpp"
 #include "edit/gym_verbs.hpp"
 
-#include <QHideEvent>
 #include <QLabel>
 #include <QSplitter>
 #include <QVBoxLayout>
@@ -110,11 +109,6 @@ void BenchPage::propose(void (ProposeStrip::*ask)()) {
     quiet();
     (propose_->*ask)();
     propose_->setFocus();
-}
-
-void BenchPage::hideEvent(QHideEvent* event) {
-    if (!event->spontaneous()) propose_->leave();
-    QWidget::hideEvent(event);
 }
 
 Place BenchPage::groupHere() const {

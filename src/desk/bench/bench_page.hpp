@@ -40,9 +40,6 @@ Q_SIGNALS:
     void floorWanted();
     void limitWanted(const QString& key); // of the house limits
 
-protected:
-    void hideEvent(QHideEvent* event) override; // a proposal is not for other pages
-
 private:
     void assemble(FloorRunner& floor);
     QWidget* makeSide(QWidget* parent);

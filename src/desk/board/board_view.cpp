@@ -119,6 +119,14 @@ bool BoardView::readLoads() {
     return true;
 }
 
+// The key that opened it closes it too, and does not open it again.
+bool BoardView::event(QEvent* event) {
+    if (event->type() == QEvent::ShortcutOverride &&
+        static_cast<QKeyEvent*>(event)->key() == Qt::Key_F11)
+        event->accept();
+    return QWidget::event(event);
+}
+
 void BoardView::keyPressEvent(QKeyEvent* event) {
     switch (event->key()) {
     case Qt::Key_Escape:

@@ -26,6 +26,7 @@ public:
     [[nodiscard]] BoardMoment moment() const; // what is on show now
 
 protected:
+    bool event(QEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void mousePressEvent(QMouseEvent* event) override;
     void paintEvent(QPaintEvent* event) override;

@@ -62,7 +62,8 @@ void buildMenus(QMenuBar& bar, const Actions& actions, bool gym,
         QMenu* edit = bar.addMenu(tr("&Edit"));
         add(*edit, actions, {"undo", "redo", "-"});
         addGroup(*edit, actions, QCoreApplication::translate("bw::BenchPage", "Bench"));
-        add(*edit, actions, {"-", "propose", "propose-slot", "propose-section", "-"});
+        add(*edit, actions,
+            {"-", "propose", "propose-slot", "propose-section", "propose-month", "-"});
         const QString stair = QCoreApplication::translate("bw::StairView", "Stair");
         addGroup(*edit->addMenu(stair), actions, stair);
         add(*bar.addMenu(tr("&Month")), actions,

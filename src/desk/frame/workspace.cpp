@@ -171,6 +171,8 @@ void Workspace::addProposals(Actions& actions) {
     add("propose", tr("Propose for all open slots"), Qt::Key_F7, &ProposeStrip::askAll);
     add("propose-slot", tr("Swap this slot, or fill it"), Qt::CTRL | Qt::Key_F7,
         &ProposeStrip::askSlot);
+    add("propose-month", tr("Propose the whole month anew"), Qt::CTRL | Qt::SHIFT | Qt::Key_F7,
+        &ProposeStrip::askMonth);
     add("propose-section", tr("Propose for the open slots of this section"), Qt::SHIFT | Qt::Key_F7,
         &ProposeStrip::askSection);
 }
@@ -216,7 +218,9 @@ void Workspace::goTo(QWidget* page) {
 
 void Workspace::follow() {
     QWidget* page = draft_.block() ? wanted_ : noMonth_;
-    if (page != pages_->currentWidget()) pages_->setCurrentWidget(page);
+    if (page == pages_->currentWidget()) return;
+    bench_->proposals().leave(); // it is not for other pages
+    pages_->setCurrentWidget(page);
 }
 
 void Workspace::nextFinding(int step) {

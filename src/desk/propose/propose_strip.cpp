@@ -27,6 +27,12 @@ constexpr int kGap = 24; // pixels
 std::string shortName(const Block& block, Place slot) {
     return groupLetter(block, slot) + std::to_string(slot.slot + 1);
 }
+
+ProposeOptions only(Place place) {
+    ProposeOptions out;
+    out.places = {place};
+    return out;
+}
 } // namespace
 
 ProposeStrip::ProposeStrip(Draft& draft, QWidget* parent, std::chrono::milliseconds longest)
@@ -93,6 +99,12 @@ void ProposeStrip::assemble() {
 
 void ProposeStrip::askAll() { ask({}, {"fill the open slots", {}}); }
 
+void ProposeStrip::askMonth() {
+    ProposeOptions anew;
+    anew.anew = true;
+    ask(std::move(anew), {"propose the whole month", {}});
+}
+
 void ProposeStrip::askSlot() {
     end(draft_.place());
     const Block* block = draft_.block();
@@ -102,21 +114,19 @@ void ProposeStrip::askSlot() {
                        "stands there.",
                        {}});
     const std::string name = shortName(*block, draft_.place());
-    ask({draft_.place()}, {slot->open() ? "fill %1" : "swap %1", {name}});
+    ask(only(draft_.place()), {slot->open() ? "fill %1" : "swap %1", {name}});
 }
 
 void ProposeStrip::askSection() {
     end(draft_.place());
     const Place place{draft_.place().section};
     if (place.isSession()) return refuse({"Go to a line of the section first.", {}});
-    ask({place}, {"fill the open slots of a section", {}});
+    ask(only(place), {"fill the open slots of a section", {}});
 }
 
-void ProposeStrip::ask(std::vector<Place> places, Message step) {
+void ProposeStrip::ask(ProposeOptions options, Message step) {
     end(draft_.place());
     if (!draft_.block()) return;
-    ProposeOptions options;
-    options.places = std::move(places);
     step_ = std::move(step);
     enter(State::Looking);
     say(tr("Looking for the best…"));
@@ -189,8 +199,11 @@ void ProposeStrip::offer() {
 }
 
 void ProposeStrip::mark(const ProposedMonth& answer) {
+    const Gym::BlockPtr stored = draft_.gym().gym().block(answer.block.month);
     std::map<Place, QString> rows;
-    for (const ProposedSlot& slot : answer.slots) rows.emplace(slot.place, QStringLiteral(""));
+    for (const ProposedSlot& slot : answer.slots)
+        if (slotAt(*stored, slot.place)->exercise != slot.exercise)
+            rows.emplace(slot.place, QStringLiteral(""));
     draft_.mark(std::move(rows), answer.slots.front().place);
 }
 

@@ -23,6 +23,7 @@ public:
     void askAll();     // every open slot
     void askSlot();    // the one where the attention is, open or to be exchanged
     void askSection(); // its section's open slots
+    void askMonth();   // the whole session anew
 
     void stop(); // looking, and keep the best so far
     void step(int by);
@@ -50,7 +51,7 @@ private:
     QPushButton* button(const QString& text, const QString& name, void (ProposeStrip::*press)());
     void back() { step(-1); }
     void next() { step(1); }
-    void ask(std::vector<Place> places, Message step);
+    void ask(ProposeOptions options, Message step);
     void take(const ProposeRunner::Found& found);
     void refuse(const Message& why);
     void enter(State state);

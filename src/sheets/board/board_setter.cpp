@@ -23,7 +23,8 @@ double add(Band& to, const Band& band) {
 // higher than a whole board.
 template <class Set> std::vector<Band> largest(double least, double room, const Set& set) {
     const auto fits = [&](const std::vector<Band>& boards) {
-        return std::ranges::all_of(boards, [&](const Band& b) { return b.height <= room + kSlack; });
+        return std::ranges::all_of(boards,
+                                   [&](const Band& b) { return b.height <= room + kSlack; });
     };
     const std::size_t count = set(least).size();
     for (double em = kLargest * least;; em = em > least ? std::max(least, kStep * em) : kStep * em)
