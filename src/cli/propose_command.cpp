@@ -59,14 +59,15 @@ Proposal searched(const Gym& gym, const Block& block, const ProposeOptions& opti
 
 Proposal played(const Gym& gym, const Block& block, Proposal proposal, int keep, int runs,
                 const Watch& watch) {
-    FloorOptions o;
-    o.runs = runs;
-    o.threads = coresHere();
+    FloorPlay play;
+    play.options.runs = runs;
+    play.options.threads = coresHere();
+    play.keep = keep;
+    play.enough = watch.token();
     Progress progress("Playing the classes of the best:");
-    auto on = onFloor(gym, block, std::move(proposal), keep, o, watch.token(),
-                      [&](FloorStage, int done, int total) {
-                          progress.at(fmt::format("{} of {}", done, total));
-                      });
+    auto on = onFloor(gym, block, std::move(proposal), play, [&](FloorStage, int done, int total) {
+        progress.at(fmt::format("{} of {}", done, total));
+    });
     if (!on.onFloor) complain("The class can't be simulated: the rules of the floor are left out.");
     return on;
 }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A search that is too long to be waited for, in the background.
+#include "blockwright/floor/study.hpp"
 #include "blockwright/rules/check.hpp"
 #include "desk/propose/propose_runner.hpp"
 #include "interchange/bundle.hpp"
@@ -38,9 +39,11 @@ struct Heard {
             last = found;
             ++answers;
         });
+        QObject::connect(&runner, &ProposeRunner::played,
+                         [this](const auto& found) { played = found; });
         QObject::connect(&runner, &ProposeRunner::progressed, [this] { ++steps; });
     }
-    ProposeRunner::Found last;
+    ProposeRunner::Found last, played;
     int answers = 0, steps = 0;
 };
 
@@ -67,6 +70,28 @@ TEST_CASE("Enough keeps the best answers so far, while the window's thread goes 
     checkIsSound(asked, heard.last);
 }
 
+TEST_CASE("Then the classes are played: penalties are those of the check that has seen them") {
+    const Long asked;
+    ProposeRunner runner;
+    Heard heard(runner);
+    ProposeOptions one;
+    one.places = {{2, 0, 1}};
+    runner.ask(asked.gym, asked.block, one);
+    REQUIRE(QTest::qWaitFor([&] { return heard.played != nullptr; }, 120'000));
+    REQUIRE(heard.last);
+    const Proposal& paper = heard.last->value();
+    const Proposal& played = heard.played->value();
+    CHECK_FALSE(paper.onFloor);
+    REQUIRE(played.onFloor);
+    CHECK(paper.answers.size() == ProposeRunner::kKeep);
+    CHECK(played.answers.size() == ProposeRunner::kKeep);
+    const ProposedMonth& best = played.answers.front();
+    const auto study = studyFloor(*asked.gym, best.block, {});
+    REQUIRE(study);
+    CHECK(best.penalty == check(*asked.gym, best.block, {}, &*study).penalty);
+    for (const ProposedMonth& answer : played.answers) CHECK(answer.penalty >= best.penalty);
+}
+
 TEST_CASE("After its time the search ends by itself") {
     const Long asked;
     ProposeRunner runner(std::chrono::milliseconds(50));
@@ -82,7 +107,7 @@ TEST_CASE("A newer question is the only one that is answered, and a dropped one 
     Heard heard(runner);
     ProposeOptions one, wrong;
     one.places = {{0, 0, 0}};
-    wrong.answers = 0; // refused by the engine
+    wrong.places = {{99}}; // refused by the engine
     runner.ask(asked.gym, asked.block, one);
     runner.ask(asked.gym, asked.block, wrong);
     REQUIRE(QTest::qWaitFor([&] { return heard.answers > 0; }, 60'000));

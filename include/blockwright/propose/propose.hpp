@@ -67,13 +67,18 @@ using ProposeProgress = std::function<void(double best, double bound)>;
                                        const std::stop_token& stop = {},
                                        const ProposeProgress& progress = {});
 
-// The best of the answers with the simulated class in their penalties, which can only add to them;
-// as many as are to be kept. The bound stays: a proof holds as far as the best answer has nothing
-// added. A stop leaves out answers beyond those. Where a month can't be simulated the proposal
-// stays as it was.
-[[nodiscard]] Proposal onFloor(const Gym& gym, const Block& draft, Proposal proposal, int keep,
-                               const FloorOptions& options, const std::stop_token& stop = {},
-                               const FloorProgress& progress = {});
+struct FloorPlay {
+    FloorOptions options{}; // but the week: all are played
+    int keep = 3;           // answers
+    std::stop_token enough; // what was played by then counts, when it is as many as are kept
+    std::stop_token drop;   // the proposal stays as it was, but for answers beyond those kept
+};
+
+// The best of the answers with the simulated class in their penalties, which can only add to them.
+// The bound stays: a proof holds as far as the best answer has nothing added. Where a month can't
+// be simulated the proposal stays as it was, but for answers beyond those kept.
+[[nodiscard]] Proposal onFloor(const Gym& gym, const Block& draft, Proposal proposal,
+                               const FloorPlay& play, const FloorProgress& progress = {});
 
 // The sentences of an answer: each slot's, then what it settles and what it brings.
 [[nodiscard]] std::vector<Message> whyOf(const ProposedMonth& answer);

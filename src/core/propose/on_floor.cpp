@@ -13,24 +13,26 @@ bool cheaper(const ProposedMonth& a, const ProposedMonth& b) {
 }
 } // namespace
 
-Proposal onFloor(const Gym& gym, const Block& draft, Proposal proposal, int keep,
-                 const FloorOptions& options, const std::stop_token& stop,
+Proposal onFloor(const Gym& gym, const Block& draft, Proposal proposal, const FloorPlay& play,
                  const FloorProgress& progress) {
-    const auto most = static_cast<std::size_t>(std::max(1, keep));
-    const auto asItWas = [&] {
-        if (proposal.answers.size() > most)
-            proposal.answers.erase(proposal.answers.begin() + keep, proposal.answers.end());
-        return std::move(proposal);
+    const auto most = static_cast<std::size_t>(std::max(1, play.keep));
+    const auto keepBest = [&](Proposal p) {
+        if (p.answers.size() > most)
+            p.answers.erase(p.answers.begin() + static_cast<std::ptrdiff_t>(most), p.answers.end());
+        return p;
     };
-    const auto now = studyFloor(gym, draft, options, {}, {}, progress);
-    if (!now) return asItWas();
+    const auto study = [&](const Block& block) {
+        return studyFloor(gym, block, play.options, {}, play.drop, progress);
+    };
+    const auto now = study(draft);
+    if (!now) return keepBest(std::move(proposal));
     const CheckResult before = check(gym, draft, {}, &*now);
     Proposal out = proposal;
     out.answers.clear();
     for (ProposedMonth answer : proposal.answers) {
-        if (out.answers.size() >= most && stop.stop_requested()) break;
-        const auto then = studyFloor(gym, answer.block, options, {}, {}, progress);
-        if (!then) return asItWas();
+        if (out.answers.size() >= most && play.enough.stop_requested()) break;
+        const auto then = study(answer.block);
+        if (!then) return keepBest(std::move(proposal));
         const CheckResult after = check(gym, answer.block, {}, &*then);
         answer.penalty = after.penalty;
         answer.shift = shiftBetween(before, after);
@@ -39,11 +41,8 @@ Proposal onFloor(const Gym& gym, const Block& draft, Proposal proposal, int keep
     out.penaltyNow = before.penalty;
     out.reordered = !std::is_sorted(out.answers.begin(), out.answers.end(), cheaper);
     std::stable_sort(out.answers.begin(), out.answers.end(), cheaper);
-    if (out.answers.size() > most)
-        out.answers.erase(out.answers.begin() + static_cast<std::ptrdiff_t>(most),
-                          out.answers.end());
     out.onFloor = true;
-    return out;
+    return keepBest(std::move(out));
 }
 
 } // namespace bw

@@ -3,6 +3,16 @@
 
 namespace bw {
 
+namespace {
+Result<Proposal> bestOf(const Result<Proposal>& found) {
+    if (!found) return found;
+    Proposal best = found.value();
+    if (best.answers.size() > static_cast<std::size_t>(ProposeRunner::kKeep))
+        best.answers.erase(best.answers.begin() + ProposeRunner::kKeep, best.answers.end());
+    return best;
+}
+} // namespace
+
 struct ProposeRunner::Ask {
     std::uint64_t number = 0;
     std::shared_ptr<const Gym> gym;
@@ -21,6 +31,7 @@ void ProposeRunner::ask(std::shared_ptr<const Gym> gym, Gym::BlockPtr block,
                         ProposeOptions options) {
     enough_ = {};
     options.threads = spareThreads();
+    options.answers = kPlayed;
     const Ask ask{++asked_, std::move(gym), std::move(block), std::move(options), enough_};
     looking_ = true;
     deadline_.start();
@@ -58,13 +69,23 @@ void ProposeRunner::look(const Ask& ask, const std::stop_token& dropped) {
         last = Clock::now();
         post(ask, [this, best, bound] { Q_EMIT progressed(best, bound); });
     };
-    const auto found = std::make_shared<const Result<Proposal>>(
-        propose(*ask.gym, *ask.block, ask.options, enough.get_token(), progress));
-    post(ask, [this, found] {
+    auto all = propose(*ask.gym, *ask.block, ask.options, enough.get_token(), progress);
+    post(ask, [this, found = std::make_shared<const Result<Proposal>>(bestOf(all))] {
         looking_ = false;
         deadline_.stop();
         Q_EMIT told(found);
     });
+    if (all) play(ask, std::move(all).value(), dropped);
+}
+
+void ProposeRunner::play(const Ask& ask, Proposal proposal, const std::stop_token& dropped) {
+    FloorPlay play;
+    play.options.threads = ask.options.threads;
+    play.keep = kKeep;
+    play.drop = dropped;
+    const auto found = std::make_shared<const Result<Proposal>>(
+        onFloor(*ask.gym, *ask.block, std::move(proposal), play));
+    post(ask, [this, found] { Q_EMIT played(found); });
 }
 
 } // namespace bw

@@ -48,6 +48,7 @@ ProposeStrip::ProposeStrip(Draft& draft, QWidget* parent, std::chrono::milliseco
     assemble();
     connect(&draft_, &Draft::changed, this, &ProposeStrip::follow);
     connect(&runner_, &ProposeRunner::told, this, &ProposeStrip::take);
+    connect(&runner_, &ProposeRunner::played, this, &ProposeStrip::takePlayed);
     connect(&runner_, &ProposeRunner::progressed, this,
             [this](double best, double bound) { words_->setText(lookingWords(best, bound)); });
     hide();
@@ -168,6 +169,21 @@ void ProposeStrip::take(const ProposeRunner::Found& found) {
     if (!*found) return refuse(found->why());
     proposal_ = found->value();
     at_ = 0;
+    stepped_ = false;
+    playing_ = true;
+    offer();
+}
+
+// Who has begun to look through the answers goes on with the one on show.
+void ProposeStrip::takePlayed(const ProposeRunner::Found& found) {
+    if (!answer()) return;
+    const Block shown = answer()->block;
+    proposal_ = found->value();
+    playing_ = false;
+    const auto same = std::ranges::find(proposal_.answers, shown, &ProposedMonth::block);
+    at_ = stepped_ && same != proposal_.answers.end()
+              ? static_cast<std::size_t>(same - proposal_.answers.begin())
+              : 0;
     offer();
 }
 
@@ -179,6 +195,7 @@ void ProposeStrip::step(int by) {
     const auto n = static_cast<int>(proposal_.answers.size());
     if (!answer() || n < 2) return;
     at_ = static_cast<std::size_t>((static_cast<int>(at_) + by + n) % n);
+    stepped_ = true;
     offer();
 }
 
@@ -194,7 +211,7 @@ void ProposeStrip::offer() {
     enter(State::Shown);
     fit();
     body_->verticalScrollBar()->setValue(0);
-    say(answerWords(proposal_, at_));
+    say(answerWords(proposal_, at_, playing_));
     setAccessibleDescription(words_->text() + u'\n' + chosen_->text() + u'\n' + shift_->text());
 }
 

@@ -53,6 +53,7 @@ private:
     void next() { step(1); }
     void ask(ProposeOptions options, Message step);
     void take(const ProposeRunner::Found& found);
+    void takePlayed(const ProposeRunner::Found& found);
     void refuse(const Message& why);
     void enter(State state);
     void say(const QString& words);
@@ -77,6 +78,8 @@ private:
     bool mine_ = false; // a change of the draft is made here
     Proposal proposal_;
     std::size_t at_ = 0;
+    bool stepped_ = false; // the coach has chosen what to look at
+    bool playing_ = false; // the classes of the answers are
 };
 
 } // namespace bw

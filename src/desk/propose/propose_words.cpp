@@ -30,11 +30,15 @@ QString found(const QString& what, const Finding& finding) {
 }
 } // namespace
 
-QString answerWords(const Proposal& proposal, std::size_t answer) {
-    return tr("Answer %1 of %2 · penalty %3 → %4 · %5")
-        .arg(QString::number(answer + 1), QString::number(proposal.answers.size()),
-             number(proposal.penaltyNow), number(proposal.answers[answer].penalty),
-             proofWords(proposal, answer));
+QString answerWords(const Proposal& proposal, std::size_t answer, bool playing) {
+    const QString words =
+        tr("Answer %1 of %2 · penalty %3 → %4 %5 · %6")
+            .arg(QString::number(answer + 1), QString::number(proposal.answers.size()),
+                 number(proposal.penaltyNow), number(proposal.answers[answer].penalty),
+                 proposal.onFloor ? tr("with the class played") : tr("on paper"),
+                 proofWords(proposal, answer));
+    if (playing) return words + tr(" · playing the classes…");
+    return proposal.reordered ? words + tr(" · the class changed the order") : words;
 }
 
 QString lookingWords(double best, double bound) {

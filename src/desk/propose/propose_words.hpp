@@ -7,8 +7,8 @@
 
 namespace bw {
 
-// "Answer 1 of 3 · penalty 136 → 135 · proved best"
-[[nodiscard]] QString answerWords(const Proposal& proposal, std::size_t answer);
+// "Answer 1 of 3 · penalty 136 → 135 on paper · proved best"
+[[nodiscard]] QString answerWords(const Proposal& proposal, std::size_t answer, bool playing);
 [[nodiscard]] QString lookingWords(double best, double bound); // penalties
 
 // A line for each slot: what would stand there, and what it brings.
