@@ -57,17 +57,18 @@ Proposal searched(const Gym& gym, const Block& block, const ProposeOptions& opti
     return std::move(found).value();
 }
 
-Proposal played(const Gym& gym, const Block& block, Proposal proposal, int keep, int runs,
-                const Watch& watch) {
+Proposal played(const Gym& gym, const Block& block, const ProposeOptions& options,
+                Proposal proposal, int keep, int runs, const Watch& watch) {
     FloorPlay play;
     play.options.runs = runs;
     play.options.threads = coresHere();
     play.keep = keep;
     play.enough = watch.token();
     Progress progress("Playing the classes of the best:");
-    auto on = onFloor(gym, block, std::move(proposal), play, [&](FloorStage, int done, int total) {
-        progress.at(fmt::format("{} of {}", done, total));
-    });
+    auto on = onFloor(gym, block, options, std::move(proposal), play,
+                      [&](FloorStage, int done, int total) {
+                          progress.at(fmt::format("{} of {}", done, total));
+                      });
     if (!on.onFloor) complain("The class can't be simulated: the rules of the floor are left out.");
     return on;
 }
@@ -178,7 +179,7 @@ Exit ProposeCommand::run() {
     if (runs_ > 0) options.answers = std::max(keep, kPlayed);
     const Watch watch(seconds_);
     Proposal proposal = searched(gym, *block, options, watch);
-    if (runs_ > 0) proposal = played(gym, *block, std::move(proposal), keep, runs_, watch);
+    if (runs_ > 0) proposal = played(gym, *block, options, std::move(proposal), keep, runs_, watch);
     if (json_)
         sayJson(proposalJson(*block, proposal));
     else

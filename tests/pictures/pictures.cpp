@@ -3,12 +3,14 @@
 // fixed font and size, so that the pictures change only when the program does.
 //   pictures FOLDER
 #include "desk/bench/beam_panel.hpp"
+#include "desk/bench/bench_page.hpp"
 #include "desk/bench/cell_editor.hpp"
 #include "desk/bench/draft.hpp"
 #include "desk/bench/findings_panel.hpp"
 #include "desk/bench/reason_line.hpp"
 #include "desk/bench/sheet_rows.hpp"
 #include "desk/bench/sheet_view.hpp"
+#include "desk/board/board_view.hpp"
 #include "desk/frame/actions.hpp"
 #include "desk/frame/main_window.hpp"
 #include "desk/frame/workspace.hpp"
@@ -16,6 +18,7 @@
 #include "desk/ledger/class_view.hpp"
 #include "desk/ledger/ledger_page.hpp"
 #include "desk/limits/limits_page.hpp"
+#include "desk/propose/propose_strip.hpp"
 #include "sheet_pictures.hpp"
 #include "support/fixtures.hpp"
 
@@ -110,6 +113,27 @@ bool saveLimits(MainWindow& window, const QString& folder) {
     return saved;
 }
 
+// The best answer in the sheet, its class played.
+bool saveProposal(MainWindow& window, const QString& folder) {
+    window.actions().find(QStringLiteral("propose"))->trigger();
+    ProposeStrip& strip = window.findChild<BenchPage*>()->proposals();
+    const bool played = QTest::qWaitFor([&] { return strip.answer() && !strip.playing(); }, 60'000);
+    const bool saved = save(window, folder, QStringLiteral("proposal"));
+    strip.leave();
+    return played && saved;
+}
+
+bool saveBoard(MainWindow& window, const QString& folder) {
+    window.actions().find(QStringLiteral("board"))->trigger();
+    auto* board = window.findChild<BoardView*>();
+    board->showNormal();
+    board->resize(1280, 720);
+    for (int section = 0; section < 3; ++section) QTest::keyClick(board, Qt::Key_Space);
+    const bool saved = save(*board, folder, QStringLiteral("board"));
+    board->close();
+    return saved;
+}
+
 bool saveFloor(MainWindow& window, const QString& folder) {
     window.actions().find(QStringLiteral("place-floor"))->trigger();
     const FloorRunner& floor = window.findChild<Workspace*>()->floor();
@@ -174,6 +198,8 @@ int main(int argc, char* argv[]) {
     window.setTheme(Theme::Light);
     all = save(*window.findChild<BeamPanel*>(), folder, QStringLiteral("beam")) && all;
     all = saveAccepting(window, folder) && all;
+    all = saveProposal(window, folder) && all;
+    all = saveBoard(window, folder) && all;
     all = saveLimits(window, folder) && all;
     all = saveFloor(window, folder) && all;
     all = saveStair(window, folder) && all;

@@ -18,6 +18,12 @@
 
 namespace bw {
 
+struct SpareKit { // in the slot nothing takes this kit
+    Place slot;
+    KitId kit;
+    bool operator==(const SpareKit&) const = default;
+};
+
 struct ProposeOptions {
     static constexpr int kMostAnswers = 20, kMostThreads = 64;
 
@@ -28,8 +34,10 @@ struct ProposeOptions {
     // Main lifts stay, but for one that the rule book finds stale: that one must change.
     bool anew = false;
     std::optional<MemberId> member{}; // no answer meets a flag of this member
-    std::uint64_t seed = 1;           // of the draws that look for a good answer to begin with
-    int threads = 1;                  // the answers are the same with any number
+    std::vector<SpareKit> spare{};
+    bool prove = true;      // false: good answers at once, and a bound that is low
+    std::uint64_t seed = 1; // of the draws that look for a good answer to begin with
+    int threads = 1;        // the answers are the same with any number
 };
 
 struct ProposedSlot {
@@ -75,10 +83,13 @@ struct FloorPlay {
 };
 
 // The best of the answers with the simulated class in their penalties, which can only add to them.
-// The bound stays: a proof holds as far as the best answer has nothing added. Where a month can't
-// be simulated the proposal stays as it was, but for answers beyond those kept.
-[[nodiscard]] Proposal onFloor(const Gym& gym, const Block& draft, Proposal proposal,
-                               const FloorPlay& play, const FloorProgress& progress = {});
+// Where members queue in the best one, others that leave that kit alone in its slots are looked for
+// and played as well; `asked` is what the proposal is an answer to. The bound stays: a proof holds
+// as far as the best answer has nothing added. Where a month can't be simulated the proposal stays
+// as it was, but for answers beyond those kept.
+[[nodiscard]] Proposal onFloor(const Gym& gym, const Block& draft, const ProposeOptions& asked,
+                               Proposal proposal, const FloorPlay& play,
+                               const FloorProgress& progress = {});
 
 // The sentences of an answer: each slot's, then what it settles and what it brings.
 [[nodiscard]] std::vector<Message> whyOf(const ProposedMonth& answer);

@@ -74,12 +74,14 @@ std::vector<AskedSlot> slotsAsked(const Gym& gym, const Block& draft,
             std::ranges::any_of(options.places, [&](Place whole) { return within(p, whole); });
         const bool anew = options.anew && (!slot.main || stale.contains(p));
         if (slot.locked || !inside || !(slot.open() || named || anew)) continue;
-        AskedSlot asked{p, slot, nullptr};
+        AskedSlot asked{p, slot, nullptr, {}};
         asked.like.exercise.reset();
         const Exercise* now = slot.open() ? nullptr : gym.shelf.find(*slot.exercise);
         if (now && anew && slot.patterns.empty() && !now->patterns.none())
             asked.like.patterns = {now->patterns.largest()};
         if (named || stale.contains(p)) asked.leaves = now;
+        for (const SpareKit& one : options.spare)
+            if (one.slot == p) asked.spare.push_back(one.kit);
         out.push_back(std::move(asked));
     }
     return out;

@@ -9,6 +9,7 @@ struct AskedSlot {
     Place place;
     Slot like;                        // open, with the patterns that are wanted of it
     const Exercise* leaves = nullptr; // what stands there and must not come back
+    std::vector<KitId> spare;         // kit that nothing takes there
 };
 
 // Options out of range, or a place that isn't there or is locked.

@@ -75,7 +75,9 @@ private:
                 bound_ = least;
                 tell(known, bound_);
             }
-            if (stop_.stop_requested() || (known && known->penalty <= least + kSlip)) return known;
+            if (stop_.stop_requested() || !options_.prove ||
+                (known && known->penalty <= least + kSlip))
+                return known;
             Outcome outcome = search_.within(least, apart_, crew_);
             if (outcome.found) {
                 const double exact = m_.checked(*outcome.found);

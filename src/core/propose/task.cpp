@@ -59,6 +59,10 @@ bool hasKit(const Gym& gym, const Exercise& e) {
                        [&](const auto& one) { return served(gym, one); });
 }
 
+bool takes(const Gym& gym, const Exercise& e, const std::vector<KitId>& kit) {
+    return std::any_of(kit.begin(), kit.end(), [&](const KitId& k) { return mayTake(gym, e, k); });
+}
+
 // %1 is the slot, %2 how many passed the limits before.
 void sift(Sieve& sieve, const Task& task, const SlotFact& slot, const AskedSlot& asked,
           const Member* member) {
@@ -78,6 +82,8 @@ void sift(Sieve& sieve, const Task& task, const SlotFact& slot, const AskedSlot&
                 {dose ? doseText(*dose, Sides::Both) : ""}});
     sieve.keep([&](const Exercise& e) { return hasKit(task.gym, e); },
                {"The gym has the kit of none of the %2 that would fit.", {}});
+    sieve.keep([&](const Exercise& e) { return !takes(task.gym, e, asked.spare); },
+               {"All of the %2 that would fit take kit that is to be left alone.", {}});
     sieve.keep(
         [&](const Exercise& e) { return !member || !flagAgainst(*member, e); },
         {"A flag of %3 rules out all of the %2 that would fit.", {member ? member->name : ""}});

@@ -21,7 +21,7 @@ namespace bw {
 [[nodiscard]] QString floorLead(const FloorView& view);
 [[nodiscard]] QString floorDetails(const FloorView& view);
 [[nodiscard]] QString floorSummary(const FloorView& view);
-// "floor 57:40–61:10, over in 31 %": for the head of the Minute rail.
+// "floor 57:40–61:10, 31 % of classes too late": for the head of the Minute rail.
 [[nodiscard]] QString floorInShort(const FloorView& view);
 // "Half of 1,000 classes end by 59:20, ...": the picture of the finishes in words.
 [[nodiscard]] QString finishSentence(const FloorView& view);

@@ -110,8 +110,10 @@ void BlockFields::follow() {
     visits_->setValue(block->visitsPerWeek);
     visits_->setSuffix(tr(" visits", nullptr, block->visitsPerWeek));
     format_->setCurrentIndex(block->format ? static_cast<int>(*block->format) + 1 : 0);
-    if (!title_->isModified() && title_->text() != plain(block->title))
+    if (!title_->isModified() && title_->text() != plain(block->title)) {
         title_->setText(plain(block->title));
+        title_->setCursorPosition(0); // a long one shows its beginning
+    }
 }
 
 } // namespace bw

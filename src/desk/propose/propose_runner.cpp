@@ -72,10 +72,10 @@ void ProposeRunner::look(const Ask& ask, const std::stop_token& dropped) {
     auto all = propose(*ask.gym, *ask.block, ask.options, enough.get_token(), progress);
     post(ask, [this, found = std::make_shared<const Result<Proposal>>(bestOf(all))] {
         looking_ = false;
-        deadline_.stop();
         Q_EMIT told(found);
     });
-    if (all) play(ask, std::move(all).value(), dropped);
+    if (all) // until the deadline ends the looking for others
+        play(ask, std::move(all).value(), dropped);
 }
 
 void ProposeRunner::play(const Ask& ask, Proposal proposal, const std::stop_token& dropped) {
@@ -83,9 +83,13 @@ void ProposeRunner::play(const Ask& ask, Proposal proposal, const std::stop_toke
     play.options.threads = ask.options.threads;
     play.keep = kKeep;
     play.drop = dropped;
+    play.enough = ask.enough.get_token();
     const auto found = std::make_shared<const Result<Proposal>>(
-        onFloor(*ask.gym, *ask.block, std::move(proposal), play));
-    post(ask, [this, found] { Q_EMIT played(found); });
+        onFloor(*ask.gym, *ask.block, ask.options, std::move(proposal), play));
+    post(ask, [this, found] {
+        deadline_.stop();
+        Q_EMIT played(found);
+    });
 }
 
 } // namespace bw

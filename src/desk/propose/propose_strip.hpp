@@ -31,7 +31,8 @@ public:
     void leave() { end(before_); }
 
     [[nodiscard]] bool looking() const { return state_ == State::Looking; }
-    [[nodiscard]] const ProposedMonth* answer() const; // on show; null: none
+    [[nodiscard]] const ProposedMonth* answer() const;      // on show; null: none
+    [[nodiscard]] bool playing() const { return playing_; } // the classes of the answers
 
 Q_SIGNALS:
     void left();                  // by itself or by the coach, who was here
@@ -79,7 +80,7 @@ private:
     Proposal proposal_;
     std::size_t at_ = 0;
     bool stepped_ = false; // the coach has chosen what to look at
-    bool playing_ = false; // the classes of the answers are
+    bool playing_ = false;
 };
 
 } // namespace bw

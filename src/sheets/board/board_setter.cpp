@@ -12,7 +12,7 @@ using Look = PagePen::Look;
 constexpr double kLargest = 1.6, kStep = 0.96; // times the least em; from one try to the next
 constexpr double kSlack = 0.001;               // mm, of adding up
 constexpr double kGap = 0.35;                  // ems, between columns and between groups
-constexpr double kDoseShare = 0.26, kTempoShare = 0.2; // of the width, at most
+constexpr double kDoseShare = 0.3, kTempoShare = 0.2; // of the width, at most
 
 double add(Band& to, const Band& band) {
     for (const Item& item : band.items) to.items.push_back(moved(item, {0, to.height}));
