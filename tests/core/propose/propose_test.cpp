@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "blockwright/propose/propose.hpp"
 
-#include "blockwright/floor/study.hpp"
 #include "blockwright/model/fitting.hpp"
+#include "core/propose/propose_gym.hpp"
 #include "core/propose/random_draft.hpp"
 #include "support/catch.hpp"
 #include "support/fixtures.hpp"
@@ -53,17 +53,6 @@ std::vector<ExerciseId> mayStand(const Gym& gym, const Block& block, Place p) {
     return out;
 }
 
-std::vector<Place> openSlots(const Block& block) {
-    std::vector<Place> out;
-    for (int s = 0; s < static_cast<int>(block.sections.size()); ++s)
-        for (int g = 0; g < static_cast<int>(sectionAt(block, {s})->groups.size()); ++g)
-            for (int i = 0; i < static_cast<int>(groupAt(block, {s, g})->slots.size()); ++i)
-                if (slotAt(block, {s, g, i})->open()) out.push_back({s, g, i});
-    return out;
-}
-
-using Names = std::vector<ExerciseId>;
-
 // All fillings of the open slots with their penalties, by the check alone.
 std::vector<std::pair<double, Names>> allFillings(const RandomDraft& draft,
                                                   const std::vector<Place>& places) {
@@ -92,12 +81,6 @@ std::size_t apart(const Names& a, const Names& b) {
     std::size_t n = 0;
     for (std::size_t i = 0; i < a.size(); ++i) n += a[i] == b[i] ? 0 : 1;
     return n;
-}
-
-Names namesOf(const ProposedMonth& answer) {
-    Names out;
-    for (const ProposedSlot& slot : answer.slots) out.push_back(slot.exercise);
-    return out;
 }
 
 // The least penalty of a filling that is apart enough from all of these.
@@ -145,36 +128,6 @@ TEST_CASE("Answers are as good as trying all fillings through the check") {
 }
 
 namespace {
-Gym pairGym() {
-    Gym gym;
-    gym.put(KitItem{kit("bell"), "Bell", 1, Claim::Group, {}, {}, {}, {}});
-    const auto put = [&](const char* id, Pattern pattern, const char* role) -> Exercise {
-        Exercise e = exercise(id, pattern);
-        e.roles = {RoleId::parse(role).value()};
-        gym.shelf.put(e);
-        return e;
-    };
-    put("squat", Pattern::Squat, "strength-heavy");
-    put("hinge", Pattern::Hinge, "strength-heavy");
-    Exercise bells = put("bell-hinge", Pattern::Hinge, "strength-heavy");
-    bells.needs = {{{kit("bell"), 2, {}}}};
-    gym.shelf.put(bells);
-    return gym;
-}
-
-Slot openSlot(std::vector<Pattern> patterns, const char* role = "strength-heavy") {
-    Slot s;
-    s.role = RoleId::parse(role).value();
-    s.patterns = std::move(patterns);
-    return s;
-}
-
-Block oneGroup(std::vector<Slot> slots) {
-    return block("2026-09",
-                 {section(SectionKind::Strength,
-                          {group(rounds(2, 3), secondsRange(60, 90), std::move(slots))})});
-}
-
 std::string whyNot(const Gym& gym, const Block& draft, const ProposeOptions& options = {}) {
     const auto answer = propose(gym, draft, options);
     return answer ? "answered" : answer.why().english();
@@ -240,71 +193,6 @@ TEST_CASE("Locked slots stay, and a slot that is named is exchanged") {
     }
 }
 
-TEST_CASE("Made anew, a month keeps what is locked, its main lifts and each slot's pattern") {
-    int better = 0;
-    for (std::uint64_t seed = 1; better < 5; ++seed) {
-        const RandomDraft draft = randomDraft(seed, 18, 2);
-        const auto filled = propose(draft.gym, draft.block, {.answers = 1});
-        if (!filled) continue;
-        Block now = filled->answers[0].block;
-        const auto places = openSlots(draft.block);
-        slotAt(now, places[0])->locked = true;
-        const auto anew = propose(draft.gym, now, {.answers = 3, .places = {}, .anew = true});
-        INFO("seed " << seed);
-        if (!anew) continue;
-        CHECK(anew->penaltyNow == check(draft.gym, now).penalty);
-        for (const ProposedMonth& answer : anew->answers) {
-            CHECK(answer.penalty == check(draft.gym, answer.block).penalty);
-            for (const ProposedSlot& slot : answer.slots) {
-                const Slot& was = *slotAt(now, slot.place);
-                CHECK(!was.locked);
-                CHECK((!was.main || slot.exercise != was.exercise)); // or it is stale
-                if (was.exercise && was.patterns.empty())
-                    CHECK(draft.gym.shelf.find(slot.exercise)->patterns.largest() ==
-                          draft.gym.shelf.find(*was.exercise)->patterns.largest());
-            }
-        }
-        better += anew->answers[0].penalty < anew->penaltyNow ? 1 : 0;
-    }
-}
-
-TEST_CASE("Made anew, what stands in a slot may come back, but not a main lift gone stale") {
-    Gym gym = pairGym();
-    const Block month = oneGroup({slot("squat", reps(5, 5)), slot("hinge", reps(5, 5))});
-    const ProposeOptions anew{.answers = 3, .places = {}, .anew = true};
-    SECTION("it may: there is no other squat, and no kit for the other hinge") {
-        const auto proposal = propose(gym, month, anew);
-        REQUIRE(proposal);
-        REQUIRE(proposal->answers.size() == 1);
-        CHECK(proposal->answers[0].block == month);
-    }
-    Exercise front = *gym.shelf.find(ex("squat"));
-    front.id = ex("front-squat");
-    gym.shelf.put(front);
-    Block lifts = month;
-    slotAt(lifts, {0, 0, 0})->main = true;
-    SECTION("a main lift stays as long as it is not stale") {
-        const auto proposal = propose(gym, lifts, anew);
-        REQUIRE(proposal);
-        for (const ProposedMonth& answer : proposal->answers) {
-            CHECK(slotAt(answer.block, {0, 0, 0})->exercise == ex("squat"));
-            CHECK(answer.slots.size() == 1);
-        }
-    }
-    SECTION(
-        "after more months in a row than the gym allows it must change, and keeps its pattern") {
-        for (const char* before : {"2026-06", "2026-07", "2026-08"}) {
-            Block earlier = lifts;
-            earlier.month = Month::parse(before).value();
-            gym.put(earlier);
-        }
-        const auto proposal = propose(gym, lifts, anew);
-        REQUIRE(proposal);
-        for (const ProposedMonth& answer : proposal->answers)
-            CHECK(slotAt(answer.block, {0, 0, 0})->exercise == ex("front-squat"));
-    }
-}
-
 TEST_CASE("For a member, flags are hard limits") {
     Gym gym = pairGym();
     Exercise squat = *gym.shelf.find(ex("squat"));
@@ -357,51 +245,4 @@ TEST_CASE("A search that is stopped at once still has an answer, and an honest g
         CHECK(penalty == check(draft.gym, early->answers.front().block).penalty);
     }
     CHECK(answered > 8);
-}
-
-TEST_CASE(
-    "Where members would queue in the best on paper, one with other kit is found and is first") {
-    Gym gym;
-    gym.put(KitItem{kit("bell"), "Bell", 1, Claim::Group, {}, {}, {}, {}});
-    Exercise bell = exercise("a-bell-hinge", Pattern::Hinge);
-    bell.roles = {RoleId::parse("strength-heavy").value()};
-    Exercise free = bell;
-    free.id = ex("b-free-hinge");
-    bell.needs = {{{kit("bell"), 1, {}}}};
-    gym.shelf.put(bell);
-    gym.shelf.put(free);
-    const Block draft = oneGroup({openSlot({Pattern::Hinge})});
-    const ProposeOptions asked{.answers = 1};
-    const auto paper = propose(gym, draft, asked);
-    REQUIRE(paper);
-    REQUIRE(namesOf(paper->answers[0]) == Names{bell.id});
-    FloorPlay play;
-    play.options.runs = 50;
-    play.keep = 1;
-    const Proposal played = onFloor(gym, draft, asked, *paper, play);
-    REQUIRE(played.onFloor);
-    REQUIRE(played.answers.size() == 1);
-    CHECK(played.reordered);
-    CHECK(namesOf(played.answers[0]) == Names{free.id});
-    CHECK(played.bound == paper->bound);
-    const Block& best = played.answers[0].block;
-    const auto study = studyFloor(gym, best, play.options);
-    REQUIRE(study);
-    CHECK(played.answers[0].penalty == check(gym, best, {}, &*study).penalty);
-    SECTION("dropped at once it stays as it was") {
-        std::stop_source drop;
-        drop.request_stop();
-        play.drop = drop.get_token();
-        const Proposal same = onFloor(gym, draft, asked, *paper, play);
-        CHECK_FALSE(same.onFloor);
-        CHECK(namesOf(same.answers[0]) == Names{bell.id});
-    }
-    SECTION("nothing else fits: the answer stays, with what the class adds") {
-        gym.shelf = {};
-        gym.shelf.put(bell);
-        const Proposal only = onFloor(gym, draft, asked, *paper, play);
-        CHECK(namesOf(only.answers[0]) == Names{bell.id});
-        CHECK(only.answers[0].penalty > paper->answers[0].penalty);
-        CHECK_FALSE(only.reordered);
-    }
 }
