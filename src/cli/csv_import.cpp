@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cli/csv_import.hpp"
 
+#include "cli/backup_text.hpp"
 #include "cli/interrupt.hpp"
 #include "cli/json_text.hpp"
 #include "cli/terminal.hpp"
@@ -71,7 +72,10 @@ Exit importCsv(const CsvImport& asked) {
     const bool good = read.faults.empty();
     ResultsChange change = orEnd(changeBy(open->file(), std::move(read.results)));
     const bool store = good && !asked.dry;
-    if (store) (void)orEnd(importResults(*open, change));
+    if (store) {
+        if (!change.fresh.empty() || !change.changed.empty()) backUpFirst(asked.gym);
+        (void)orEnd(importResults(*open, change));
+    }
     if (asked.json)
         sayJson(answerJson(read, change, store));
     else if (good)

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cli/import_command.hpp"
 
+#include "cli/backup_text.hpp"
 #include "cli/bundle_files.hpp"
 #include "cli/csv_import.hpp"
 #include "cli/interrupt.hpp"
@@ -51,6 +52,7 @@ Bundle ImportCommand::intoOld() const {
     if (!open) throw Ending(Exit::BadFile, open.why().english());
     const auto laid = layOverGround(bundles_, (*open)->gym());
     Interrupt::check();
+    backUpFirst(gym_);
     const Progress progress("Writing " + gym_);
     const auto done = importBundle(**open, laid.all);
     if (!done) throw Ending(Exit::BadFile, done.why().english());

@@ -2,6 +2,7 @@
 #include "cli/program.hpp"
 
 #include "cli/almanac_command.hpp"
+#include "cli/backups_command.hpp"
 #include "cli/balance_command.hpp"
 #include "cli/check_command.hpp"
 #include "cli/command.hpp"
@@ -11,6 +12,7 @@
 #include "cli/interrupt.hpp"
 #include "cli/ledger_command.hpp"
 #include "cli/propose_command.hpp"
+#include "cli/restore_command.hpp"
 #include "cli/sheets_command.hpp"
 #include "cli/stair_command.hpp"
 #include "cli/terminal.hpp"
@@ -24,9 +26,9 @@ namespace bw::cli {
 
 namespace {
 constexpr const char* kFooter =
-    "Every command but import works on a gym file (--gym) or, without touching any, on bundles\n"
-    "(--bundle, laid over each other in order; where none brings a Shelf, over the one of the\n"
-    "program). Places are kind/group/slot: strength/1/2.\n"
+    "Every command but import, backups and restore works on a gym file (--gym) or, without\n"
+    "touching any, on bundles (--bundle, laid over each other in order; where none brings a\n"
+    "Shelf, over the one of the program). Places are kind/group/slot: strength/1/2.\n"
     "Exit: 0 done; 1 done, a finding of level stop is present (check); 2 bad usage or input;\n"
     "3 a file could not be read or written.\n\n"
     "Examples:\n"
@@ -40,7 +42,9 @@ constexpr const char* kFooter =
     "  bwright ledger --gym gym.bwgym --json\n"
     "  bwright sheets --gym gym.bwgym --out sheets --only wall\n"
     "  bwright import --gym gym.bwgym --bundle month.bundle.json\n"
-    "  bwright export --gym gym.bwgym --out copy.bundle.json";
+    "  bwright export --gym gym.bwgym --out copy.bundle.json\n"
+    "  bwright backups --gym gym.bwgym\n"
+    "  bwright restore --gym gym.bwgym --backup 1";
 
 Exit runChosen(const std::vector<std::pair<CLI::App*, Command*>>& commands) {
     for (const auto& [part, command] : commands)
@@ -77,6 +81,8 @@ std::vector<std::unique_ptr<Command>> allCommands() {
     all.push_back(std::make_unique<SheetsCommand>());
     all.push_back(std::make_unique<ImportCommand>());
     all.push_back(std::make_unique<ExportCommand>());
+    all.push_back(std::make_unique<BackupsCommand>());
+    all.push_back(std::make_unique<RestoreCommand>());
     return all;
 }
 

@@ -2,6 +2,8 @@
 #include "store/files.hpp"
 
 #include <cerrno>
+#include <charconv>
+#include <csignal>
 #include <cstdio>
 #include <fcntl.h>
 #include <sys/stat.h>
@@ -20,6 +22,10 @@ namespace {
 
 fs::path folderOf(const fs::path& file) {
     return file.has_parent_path() ? file.parent_path() : fs::path(".");
+}
+
+std::string startInTheMaking(const fs::path& target) {
+    return "." + target.filename().string() + ".new-";
 }
 
 void sync(const fs::path& path, int flags) {
@@ -48,8 +54,8 @@ Descriptor& Descriptor::operator=(Descriptor&& other) noexcept {
 
 FileInTheMaking::FileInTheMaking(const fs::path& target) : target_(target) {
     static int count = 0;
-    path_ = folderOf(target) / ("." + target.filename().string() + ".new-" +
-                                std::to_string(::getpid()) + "-" + std::to_string(++count));
+    path_ = folderOf(target) /
+            (startInTheMaking(target) + std::to_string(::getpid()) + "-" + std::to_string(++count));
     const Descriptor fd(::open(path_.c_str(), O_CREAT | O_EXCL | O_RDWR | O_CLOEXEC, 0600));
     if (!fd.any()) fail(path_);
 }
@@ -60,9 +66,19 @@ FileInTheMaking::~FileInTheMaking() {
         ::unlink(beside(path_, ending).c_str());
 }
 
-void FileInTheMaking::putInPlace() {
+void FileInTheMaking::putInPlace(const fs::path& name) {
     sync(path_, O_RDONLY);
-    renameToNew(path_, target_);
+    renameToNew(path_, name);
+    placed();
+}
+
+void FileInTheMaking::takePlace() {
+    sync(path_, O_RDONLY);
+    if (::rename(path_.c_str(), target_.c_str()) != 0) fail(target_);
+    placed();
+}
+
+void FileInTheMaking::placed() {
     placed_ = true;
     sync(folderOf(target_), O_RDONLY | O_DIRECTORY);
 }
@@ -82,6 +98,24 @@ void makeFolders(const fs::path& folder) {
 bool mayChange(const fs::path& file) {
     return ::access(file.c_str(), R_OK | W_OK) == 0 &&
            ::access(folderOf(file).c_str(), W_OK | X_OK) == 0;
+}
+
+void setAside(const fs::path& from, const fs::path& to) {
+    if (::link(from.c_str(), to.c_str()) != 0) renameToNew(from, to);
+    sync(folderOf(to), O_RDONLY | O_DIRECTORY);
+}
+
+// The name of a file in the making says who makes it.
+void clearLeftovers(const fs::path& target) {
+    const std::string start = startInTheMaking(target);
+    std::error_code ignored;
+    for (const auto& entry : fs::directory_iterator(folderOf(target), ignored)) {
+        const std::string name = entry.path().filename().string();
+        if (!name.starts_with(start)) continue;
+        pid_t maker = 0;
+        std::from_chars(name.data() + start.size(), name.data() + name.size(), maker);
+        if (maker > 0 && ::kill(maker, 0) != 0 && errno == ESRCH) fs::remove(entry.path(), ignored);
+    }
 }
 
 std::string readStart(const fs::path& file, std::size_t bytes) {

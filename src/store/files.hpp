@@ -31,9 +31,14 @@ public:
     FileInTheMaking& operator=(const FileInTheMaking&) = delete;
     [[nodiscard]] const std::filesystem::path& path() const { return path_; }
     // Makes it last on the disk and gives it the name of the target, which must not exist (EEXIST).
-    void putInPlace();
+    void putInPlace() { putInPlace(target_); }
+    // The same under another name in that folder.
+    void putInPlace(const std::filesystem::path& name);
+    // Makes it last and gives it the name of the target in one step, whatever had that name.
+    void takePlace();
 
 private:
+    void placed();
     std::filesystem::path target_, path_;
     bool placed_ = false;
 };
@@ -45,6 +50,11 @@ private:
 void makeFolders(const std::filesystem::path& folder);
 // May we change this file, and put files beside it?
 [[nodiscard]] bool mayChange(const std::filesystem::path& file);
+// A second name for a file, in a folder of the same disk; where the disk knows no such thing the
+// file moves there. `to` must not exist.
+void setAside(const std::filesystem::path& from, const std::filesystem::path& to);
+// Removes what programs that were ended while they made this file have left beside it.
+void clearLeftovers(const std::filesystem::path& target);
 [[nodiscard]] std::string readStart(const std::filesystem::path& file, std::size_t bytes);
 
 } // namespace bw::store

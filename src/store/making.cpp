@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/making.hpp"
 
-#include "store/files.hpp"
+#include "store/judging.hpp"
 #include "store/sqlite/transaction.hpp"
 #include "store/trouble.hpp"
 
@@ -53,15 +53,6 @@ void buildAndPlace(const fs::path& path, const Migrations& steps) {
     file.putInPlace();
 }
 
-// gym.bwgym of version 1 -> gym.version-1.bwgym, or gym.version-1-2.bwgym when that is there.
-fs::path freeCopyName(const fs::path& path, int version) {
-    const std::string stem = path.stem().string() + ".version-" + std::to_string(version);
-    fs::path name = path.parent_path() / (stem + path.extension().string());
-    for (int n = 2; fs::exists(name); ++n)
-        name = path.parent_path() / (stem + "-" + std::to_string(n) + path.extension().string());
-    return name;
-}
-
 void requireWhole(Database& db) {
     if (const auto r = db.query("PRAGMA foreign_key_check"); r.any())
         throw Unreadable("a row of “" + r->string(0) + "” belongs to nothing");
@@ -72,10 +63,16 @@ void makeGymFile(const fs::path& path, const Migrations& steps) {
     making(path, [&] { buildAndPlace(path, steps); });
 }
 
+void fill(FileInTheMaking& file, Database& from) {
+    from.run("VACUUM INTO ?", file.path().string());
+    Database copy(file.path(), Database::Mode::Frozen, false);
+    requireSound(copy, file.path());
+}
+
 void copyInto(Database& db, const fs::path& path) {
     making(path, [&] {
         FileInTheMaking file(path);
-        db.run("VACUUM INTO ?", file.path().string());
+        fill(file, db);
         file.putInPlace();
     });
 }
@@ -91,13 +88,6 @@ void migrate(Database& db, int from, const Migrations& steps) {
     requireWhole(db);
     all.commit();
     db.script("PRAGMA foreign_keys = ON");
-}
-
-fs::path bringUpToDate(Database& db, const fs::path& path, int from, const Migrations& steps) {
-    const fs::path copy = freeCopyName(path, from);
-    copyInto(db, copy);
-    migrate(db, from, steps);
-    return copy;
 }
 
 } // namespace bw::store

@@ -36,7 +36,7 @@ const char* const kUnfit = "A change does not fit the rest of “%1” (%2), so 
                            "Leave that change out, then do it again.";
 const char* const kOther = "“%1” could not be used (%2). Nothing was stored: it holds what it held "
                            "before. Close it and open it "
-                           "again; if this comes back, open your latest copy.";
+                           "again; if this comes back, restore the latest good backup.";
 const char* const kMissing =
     "“%1” is not there. Nothing was changed. Check the name and the folder.";
 
@@ -90,14 +90,14 @@ Message trouble(const std::filesystem::path& file, const std::system_error& erro
 
 Message damaged(const std::filesystem::path& file, const std::string& detail) {
     return {
-        "“%1” is damaged (%2). It was left exactly as it is. Keep it, and open your latest copy "
-        "instead.",
+        "“%1” is damaged (%2). It was left exactly as it is. Keep it, and restore the latest good "
+        "backup.",
         {file.string(), detail}};
 }
 Message unreadable(const std::filesystem::path& file, const std::string& detail) {
     return {
         "“%1” holds something that this Blockwright cannot read (%2). It was left exactly as it "
-        "is. Open your latest copy instead.",
+        "is. Restore the latest good backup.",
         {file.string(), detail}};
 }
 Message notAGymFile(const std::filesystem::path& file) {

@@ -14,7 +14,7 @@ namespace {
 // Lines that begin with the program's name, in the help and in the fenced parts of the documents.
 std::vector<std::string> examplesIn(const std::string& text) {
     static const std::regex line(R"(^\s*(?:\$ )?bwright ((?:time|check|balance|floor|stair|ledger|)"
-                                 R"(almanac|sheets|import|export)\b.*)$)");
+                                 R"(almanac|sheets|import|export|backups|restore)\b.*)$)");
     std::vector<std::string> found;
     std::istringstream in(text);
     for (std::string l; std::getline(in, l);)

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // From version to version, with steps that only these tests know.
-#include "gyms.hpp"
+#include "keeping.hpp"
 #include "people.hpp"
 #include "store/making.hpp"
 #include "store/opening.hpp"
@@ -13,7 +13,6 @@ namespace fs = std::filesystem;
 
 namespace {
 const auto kNow = static_cast<std::int64_t>(store::migrations().size());
-const std::string kCopy = ".version-" + std::to_string(kNow);
 
 // One step gives a column more, the next makes a table anew that others refer to.
 store::Migrations longer() {
@@ -51,6 +50,13 @@ std::int64_t versionOf(const fs::path& path) {
     sqlite::Database db(path, sqlite::Database::Mode::Read);
     return db.number("PRAGMA user_version").value();
 }
+// The backup that was made before the last steps.
+fs::path copyOf(const fs::path& path) {
+    const auto list = backupsBeside(path);
+    REQUIRE(!list.empty());
+    CHECK(list[0].reason == BackupReason::Update);
+    return list[0].file;
+}
 std::unique_ptr<GymFile> openedWith(const fs::path& path, const store::Migrations& steps) {
     auto file = store::openGymFile(path, GymFile::Access::Write, steps);
     if (!file) FAIL(file.why().english());
@@ -69,7 +75,7 @@ TEST_CASE("every step of the gym file has a sentence, a first program and statem
     CHECK(versionOf(folder / "a.bwgym") == kNow);
 }
 
-TEST_CASE("an older gym file is copied beside itself, then brought up to date with all it holds") {
+TEST_CASE("an older gym file is backed up, then brought up to date with all it holds") {
     const TempFolder folder;
     const auto path = folder / "my gym.bwgym";
     const Filled filled(path);
@@ -80,11 +86,10 @@ TEST_CASE("an older gym file is copied beside itself, then brought up to date wi
         CHECK(allResults(*file) == filled.result);
     }
     CHECK(versionOf(path) == kNow + 2);
-    const auto copy = folder / ("my gym" + kCopy + ".bwgym");
-    REQUIRE(fs::exists(copy));
+    const auto copy = copyOf(path);
     CHECK(versionOf(copy) == kNow);
     CHECK(difference(loaded(copy), filled.gym).empty());
-    CHECK(allResults(*opened(copy)) == filled.result);
+    CHECK(allResults(*opened(copy, GymFile::Access::Read)) == filled.result);
 
     SECTION("after which this program refuses it, and says what reads it") {
         const auto refused = GymFile::open(path);
@@ -93,13 +98,14 @@ TEST_CASE("an older gym file is copied beside itself, then brought up to date wi
     }
     SECTION("and only once") {
         (void)openedWith(path, longer());
-        CHECK(std::distance(fs::directory_iterator(folder.path()), {}) == 2);
+        CHECK(backupsBeside(path).size() == 1);
     }
-    SECTION("and a copy of another time keeps its name") {
+    SECTION("and the backup, restored, is brought up to date again") {
         fs::remove(path);
-        fs::copy_file(copy, path);
+        (void)restored(path, copy, wall("2026-11-25"));
         (void)openedWith(path, longer());
-        CHECK(fs::exists(folder / ("my gym" + kCopy + "-2.bwgym")));
+        CHECK(versionOf(path) == kNow + 2);
+        CHECK(backupsBeside(path).size() == 2);
     }
 }
 
@@ -115,7 +121,7 @@ TEST_CASE("a step that fails leaves the older file as it was, byte for byte, and
     REQUIRE(!refused.ok());
     CHECK(readText(path) == before);
     CHECK(difference(loaded(path), filled.gym).empty());
-    CHECK(difference(loaded(folder / ("a" + kCopy + ".bwgym")), filled.gym).empty());
+    CHECK(difference(loaded(copyOf(path)), filled.gym).empty());
 }
 
 TEST_CASE("bringing up to date that fails at any statement leaves the older file") {
@@ -156,5 +162,5 @@ TEST_CASE("an older gym file that can't be brought up to date where it is stays 
         CHECK(check());
     }
     CHECK(readText(path) == before);
-    CHECK(!fs::exists(folder / ("a" + kCopy + ".bwgym")));
+    CHECK(backupsBeside(path).empty());
 }

@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Is this a gym file, and a sound one? All throw what trouble.hpp words.
+#pragma once
+#include "store/migrations.hpp"
+#include "store/sqlite/database.hpp"
+
+#include <filesystem>
+
+namespace bw::store {
+
+// Judged by its first bytes, so that SQLite never touches what is not ours or too new.
+void refuseForeign(const std::filesystem::path& path, const Migrations& steps);
+// The version of the open file, which is sound throughout as far as SQLite can tell.
+[[nodiscard]] int soundVersion(sqlite::Database& db, const std::filesystem::path& path,
+                               const Migrations& steps);
+// Throws when a structure of the file is damaged.
+void requireSound(sqlite::Database& db, const std::filesystem::path& path);
+// How to look at a file without any right to change it.
+[[nodiscard]] sqlite::Database::Mode lookingMode(const std::filesystem::path& path);
+// Is there something beside the file that ends so and is not empty?
+[[nodiscard]] bool leftOver(const std::filesystem::path& path, const char* ending);
+
+} // namespace bw::store
