@@ -11,21 +11,31 @@ cd "$(dirname "$0")/.." || exit 2
 seconds=${1:-30}
 [ $# -eq 0 ] || shift
 [ $# -gt 0 ] || set -- bundle csv dose
-sh tools/build.sh fuzz -- fuzzers >/dev/null || { echo "The fuzzers can't be built: sh tools/build.sh fuzz -- fuzzers" >&2; exit 2; }
+sh tools/build.sh fuzz -- fuzzers >/dev/null || {
+    echo "The fuzzers can't be built: sh tools/build.sh fuzz -- fuzzers" >&2
+    exit 2
+}
 folder=${BW_BUILD_ROOT:-build}/fuzz
 
-# The words of a bundle, as libFuzzer's dictionaries have them.
-words=$folder/words.dict
-grep -oE '"[A-Za-z][A-Za-z0-9_-]*"' docs/bundle.schema.json | sort -u | sed 's/"\(.*\)"/"\\"\1\\""/' >"$words"
+# The words of a bundle are those of its schema.
+words_of() {
+    if [ -f "tests/fuzz/$1.dict" ]; then
+        echo "tests/fuzz/$1.dict"
+        return
+    fi
+    grep -oE '"[A-Za-z][A-Za-z0-9_-]*"' docs/bundle.schema.json | sort -u |
+        sed 's/"\(.*\)"/"\\"\1\\""/' >"$folder/$1.dict"
+    echo "$folder/$1.dict"
+}
+longest_of() { [ "$1" != dose ] || echo -max_len=48; } # a cell is short
 
 broken=0
 for reader in "$@"; do
     kept=$folder/corpus/$reader log=$folder/fuzz-$reader.log
     mkdir -p "$kept"
-    dictionary=
-    [ "$reader" != bundle ] || dictionary=-dict=$words
     if "$folder/bin/fuzz_$reader" -max_total_time="$seconds" -timeout=10 -rss_limit_mb=2048 \
-        -print_final_stats=1 -artifact_prefix="$folder/found-$reader-" $dictionary \
+        -print_final_stats=1 -artifact_prefix="$folder/found-$reader-" -dict="$(words_of "$reader")" \
+        $(longest_of "$reader") \
         "$kept" "tests/fuzz/corpus/$reader" >"$log" 2>&1; then
         runs=$(sed -n 's/^stat::number_of_executed_units: *//p' "$log")
         echo "$reader: $runs inputs in $seconds s, nothing found"
