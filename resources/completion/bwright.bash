@@ -4,16 +4,15 @@
 
 _bwright_files() # ENDING WORD: folders, and files that end so
 {
-    local IFS=$'\n'
     compopt -o filenames 2>/dev/null
-    COMPREPLY=($(compgen -d -- "$2") $(compgen -f -X "!*$1" -- "$2"))
+    mapfile -t COMPREPLY < <(compgen -d -- "$2"; compgen -f -X "!*$1" -- "$2")
 }
 
 _bwright_words() # "WORDS..." WORD: the last of a list with commas
 {
-    local done=
+    local done=''
     [[ $2 != *,* ]] || done=${2%,*},
-    COMPREPLY=($(compgen -P "$done" -W "$1" -- "${2##*,}"))
+    mapfile -t COMPREPLY < <(compgen -P "$done" -W "$1" -- "${2##*,}")
 }
 
 _bwright_value() # OPTION WORD HELP: 1 when the option takes nothing
@@ -29,8 +28,7 @@ _bwright_value() # OPTION WORD HELP: 1 when the option takes nothing
         *) _bwright_files '' "$2" ;;
         esac ;;
     DIR) compopt -o filenames 2>/dev/null
-        local IFS=$'\n'
-        COMPREPLY=($(compgen -d -- "$2")) ;;
+        mapfile -t COMPREPLY < <(compgen -d -- "$2") ;;
     *{*}*) takes=${takes#*\{}
         takes=${takes%%\}*}
         _bwright_words "${takes//,/ }" "$2" ;;
@@ -42,7 +40,7 @@ _bwright_value() # OPTION WORD HELP: 1 when the option takes nothing
 
 _bwright()
 {
-    local program=${1/#\~/$HOME} word=$2 before=$3 command= i help
+    local program=${1/#\~/$HOME} word=$2 before=$3 command='' i help
     COMPREPLY=()
     for ((i = 1; i < COMP_CWORD; i++)); do
         [[ ${COMP_WORDS[i]} == -* ]] || { command=${COMP_WORDS[i]}; break; }
@@ -53,7 +51,7 @@ _bwright()
     options=$(sed -nE 's/^  (-h,)?(--[a-z-]+).*/\2/p' <<<"$help")
     [[ -n $command || $word == -* ]] ||
         options=$(sed -n '/^Subcommands:/,/^$/s/^  \([a-z]*\) .*/\1/p' <<<"$help")
-    COMPREPLY=($(compgen -W "$options" -- "$word"))
+    mapfile -t COMPREPLY < <(compgen -W "$options" -- "$word")
 }
 
 complete -F _bwright bwright

@@ -75,7 +75,7 @@ class CompletionTest(unittest.TestCase):
 class FilesTest(unittest.TestCase):
     def setUp(self):
         self.folder = tempfile.TemporaryDirectory(prefix="bw completion ")
-        for name in ("a gym.bwgym", "month.bundle.json", "lifts.csv", "note.txt"):
+        for name in ("a gym.bwgym", "g[o-z].bwgym", "gym.txt", "month.bundle.json", "lifts.csv", "note.txt"):
             (Path(self.folder.name) / name).touch()
         (Path(self.folder.name) / "sheets").mkdir()
 
@@ -86,7 +86,7 @@ class FilesTest(unittest.TestCase):
         return set(bash(*words, folder=self.folder.name))
 
     def test_an_option_is_offered_folders_and_the_files_it_takes(self):
-        self.assertEqual(self.offered("check", "--gym", ""), {"sheets", "a gym.bwgym"})
+        self.assertEqual(self.offered("check", "--gym", ""), {"sheets", "a gym.bwgym", "g[o-z].bwgym"})
         self.assertEqual(self.offered("check", "--bundle", ""), {"sheets", "month.bundle.json"})
         self.assertEqual(self.offered("import", "--csv", ""), {"sheets", "lifts.csv"})
         self.assertEqual(self.offered("sheets", "--out", ""), {"sheets"})

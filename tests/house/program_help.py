@@ -1,5 +1,6 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 """What the programs that were built say of themselves: commands and options, from their help."""
+import functools
 import os
 import re
 import subprocess
@@ -8,6 +9,7 @@ from pathlib import Path
 BIN = Path(os.environ["BW_BIN"])
 
 
+@functools.cache
 def help_of(program, *command):
     return subprocess.run([BIN / program, *command, "--help"], capture_output=True, text=True,
                           check=True).stdout
