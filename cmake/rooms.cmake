@@ -13,10 +13,16 @@ endif()
 function(bw_common target)
   target_compile_options(${target} PRIVATE ${BW_WARNINGS})
   target_include_directories(${target} PRIVATE ${PROJECT_SOURCE_DIR}/src)
+  # What Debian asks of programs that read files of others.
+  target_compile_definitions(${target} PRIVATE $<$<CONFIG:Release>:_FORTIFY_SOURCE=2>)
+  target_link_options(${target} PUBLIC $<$<CONFIG:Release>:LINKER:-z,relro,-z,now>)
   if(BLOCKWRIGHT_SANITIZE)
     target_compile_options(${target} PUBLIC -fsanitize=${BLOCKWRIGHT_SANITIZE}
                            -fno-omit-frame-pointer)
     target_link_options(${target} PUBLIC -fsanitize=${BLOCKWRIGHT_SANITIZE})
+  endif()
+  if(BLOCKWRIGHT_FUZZ)
+    target_compile_options(${target} PUBLIC -fsanitize=fuzzer-no-link -fno-sanitize-recover=all)
   endif()
 endfunction()
 

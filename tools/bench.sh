@@ -12,17 +12,11 @@ sh tools/build.sh release -DBLOCKWRIGHT_BENCH=ON || exit 2
 bin=${BW_BUILD_ROOT:-build}/release/bin
 [ $# -gt 0 ] || set -- $(ls "$bin" | sed -n 's/^bench_//p') start
 
-home=$(mktemp -d)
-trap 'rm -rf "$home"' EXIT
-start_program() { # the second start: the demo's gym file is there by then
-    BLOCKWRIGHT_HOME=$home QT_QPA_PLATFORM=${QT_QPA_PLATFORM:-offscreen} "$bin/blockwright" --demo --bench-start
-}
-
 missed=0
 for name in "$@"; do
     echo "== $name"
     if [ "$name" = start ]; then
-        start_program >/dev/null && start_program
+        python3 -B tests/bench/start.py "$bin/blockwright"
     else
         "$bin/bench_$name"
     fi || missed=$((missed + 1))

@@ -15,7 +15,7 @@ jobs=${BW_JOBS:-$(nproc)}
 log=$(mktemp)
 trap 'rm -f "$log"' EXIT
 
-steps="format house desktop build test asan tsan tidy"
+steps="format house desktop build test asan tsan tidy fuzz"
 what_of() {
     case $1 in
     format) echo "clang-format 14 finds nothing to change" ;;
@@ -26,6 +26,7 @@ what_of() {
     asan) echo "every test under the address and undefined-behaviour sanitizers" ;;
     tsan) echo "the engine's tests under the thread sanitizer" ;;
     tidy) echo "clang-tidy finds nothing in the rooms without Qt" ;;
+    fuzz) echo "half a minute of any bytes breaks no reader" ;;
     *) return 1 ;;
     esac
 }
@@ -48,6 +49,7 @@ step_test() { step_build && run_tests dev; }
 step_desktop() { step_build && run_tests dev '-R ^desktop$ --no-tests=error'; }
 step_asan() { sh tools/build.sh asan && run_tests asan; }
 step_tsan() { sh tools/build.sh tsan -- test_core && run_tests tsan '-R ^core$ --no-tests=error'; }
+step_fuzz() { sh tools/fuzz.sh 10; }
 step_tidy() {
     sh tools/build.sh dev -- build.ninja || return 1
     if [ -n "${BW_SINCE:-}" ]; then

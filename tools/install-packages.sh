@@ -1,8 +1,9 @@
 #!/bin/sh
 # SPDX-License-Identifier: GPL-3.0-or-later
 # Installs the Debian packages (12 and 13) that building Blockwright needs.
-#   sh tools/install-packages.sh [--test] [--gate] [--list]
-# --test adds what the tests need, --gate what tools/gate.sh needs; --list only prints the names.
+#   sh tools/install-packages.sh [--test] [--gate] [--package] [--list]
+# --test adds what the tests need, --gate what tools/gate.sh needs, --package what tools/package.sh
+# needs; --list only prints the names.
 # Where everything is there already it asks nothing of the network and changes nothing.
 set -eu
 
@@ -13,8 +14,9 @@ wanted="g++ cmake ninja-build ccache
 where_existing="qt6-svg-plugins"
 test_where_existing="python3-simpy3" # without it one reference test has nothing to compare with
 test_wanted="catch2 python3 python3-icalendar python3-jsonschema poppler-utils xvfb shared-mime-info
-             desktop-file-utils appstream"
-gate_wanted="git clang-format clang-tidy"
+             desktop-file-utils appstream groff-base mandoc dpkg-dev file"
+gate_wanted="git clang-format clang-tidy clang libclang-rt-dev"
+package_wanted="dpkg-dev file"
 only_list=no
 
 for option in "$@"; do
@@ -22,8 +24,9 @@ for option in "$@"; do
     --test) wanted="$wanted $test_wanted"; where_existing="$where_existing $test_where_existing" ;;
     --gate) wanted="$wanted $test_wanted $gate_wanted"
             where_existing="$where_existing $test_where_existing" ;;
+    --package) wanted="$wanted $package_wanted" ;;
     --list) only_list=yes ;;
-    *) echo "usage: install-packages.sh [--test] [--gate] [--list]" >&2; exit 2 ;;
+    *) echo "usage: install-packages.sh [--test] [--gate] [--package] [--list]" >&2; exit 2 ;;
     esac
 done
 

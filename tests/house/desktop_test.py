@@ -75,10 +75,11 @@ class InstallTest(unittest.TestCase):
     def tearDownClass(cls):
         cls.folder.cleanup()
 
-    def test_everything_lands_where_a_desktop_looks(self):
+    def test_everything_lands_where_a_system_looks(self):
         for file in ("bin/blockwright", "bin/bwright", f"share/applications/{ID}.desktop",
                      f"share/metainfo/{ID}.metainfo.xml", f"share/mime/packages/{ID}.xml",
-                     f"share/icons/hicolor/scalable/apps/{ID}.svg"):
+                     f"share/icons/hicolor/scalable/apps/{ID}.svg", "share/man/man1/bwright.1",
+                     "share/man/man1/blockwright.1", "share/bash-completion/completions/bwright"):
             with self.subTest(file=file):
                 self.assertTrue((self.prefix / file).is_file())
 

@@ -15,7 +15,15 @@ endfunction()
 bw_script_test(house-itself house_test.py)
 bw_script_test(examples-itself examples_test.py)
 bw_script_test(desktop desktop_test.py)
+bw_script_test(manual manual_test.py)
+bw_script_test(completion completion_test.py)
+find_program(BW_DPKG dpkg-shlibdeps)
+if(BW_DPKG AND NOT BLOCKWRIGHT_SANITIZE) # a sanitizer's libraries are no part of the package
+  bw_script_test(package package_test.py)
+  set_tests_properties(package PROPERTIES TIMEOUT 300)
+endif()
 add_test(NAME examples COMMAND ${BW_PYTHON} -B ${PROJECT_SOURCE_DIR}/tools/examples.py
                                ${PROJECT_SOURCE_DIR} ${CMAKE_BINARY_DIR}/bin)
 add_test(NAME rule-fixtures COMMAND ${BW_PYTHON} -B
                                     ${PROJECT_SOURCE_DIR}/tools/make-rule-fixtures.py --check)
+add_test(NAME demo-file COMMAND ${BW_PYTHON} -B ${PROJECT_SOURCE_DIR}/tools/make-demo.py --check)

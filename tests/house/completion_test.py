@@ -1,0 +1,101 @@
+#!/usr/bin/env python3
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""What bash offers after a Tab, asked of bash itself."""
+import os
+import subprocess
+import tempfile
+import unittest
+from pathlib import Path
+
+from program_help import BIN, commands, help_of, options
+
+SCRIPT = Path(os.environ["BW_SOURCE_DIR"]) / "resources" / "completion" / "bwright.bash"
+# compopt works while bash completes only; here it says what it would have been told.
+ASK = """
+source "$1"; shift
+compopt() { :; }
+COMP_WORDS=("$@"); COMP_CWORD=$(($# - 1))
+_bwright "$1" "${COMP_WORDS[COMP_CWORD]}" "${COMP_WORDS[COMP_CWORD - 1]}"
+printf '%s\\n' "${COMPREPLY[@]}"
+"""
+
+
+def bash(*words, folder=None):
+    done = subprocess.run(["bash", "--norc", "-c", ASK, "bash", SCRIPT, BIN / "bwright", *words],
+                          capture_output=True, text=True, check=True, cwd=folder)
+    if done.stderr:
+        raise AssertionError(done.stderr)
+    return [line for line in done.stdout.splitlines() if line]
+
+
+class CompletionTest(unittest.TestCase):
+    def test_the_beginning_of_a_command_gives_the_command(self):
+        self.assertEqual(bash("ch"), ["check"])
+        self.assertEqual(sorted(bash("s")), ["sheets", "stair"])
+        self.assertEqual(bash("dance"), [])
+
+    def test_every_command_of_the_help_is_offered_and_no_other(self):
+        self.assertEqual(bash(""), commands())
+
+    def test_every_option_of_a_command_is_offered_and_no_other(self):
+        for command in commands():
+            with self.subTest(command=command):
+                known = {option for option in options(help_of("bwright", command))
+                         if option.startswith("--")}
+                self.assertEqual(set(bash(command, "")), known)
+                self.assertEqual(set(bash(command, "--json", "--bundle", "x", "-")), known)
+
+    def test_options_before_any_command_are_those_of_the_program(self):
+        self.assertEqual(bash("--v"), ["--version"])
+
+    def test_words_of_a_closed_list_come_after_their_option_and_after_a_comma(self):
+        self.assertEqual(bash("sheets", "--only", "wa"), ["wall"])
+        self.assertEqual(bash("sheets", "--only", "wall,ca"), ["wall,cards"])
+        self.assertEqual(bash("sheets", "--paper", ""), ["A4", "Letter", "A3"])
+        self.assertEqual(bash("export", "--calendar", "--days", "mon,t"), ["mon,tue", "mon,thu"])
+
+    def test_the_words_offered_for_a_start_and_a_section_are_understood(self):
+        demo = Path(os.environ["BW_SOURCE_DIR"]) / "data/demo/saltmarsh-boathouse.bundle.json"
+        self.assertEqual(bash("floor", "--spread", ""), ["together", "spread", "best"])
+        for word in bash("floor", "--spread", "")[:2]:
+            subprocess.run([BIN / "bwright", "floor", "--bundle", demo, "--steady", "--spread", word],
+                           capture_output=True, check=True)
+        self.assertEqual(len(bash("propose", "--section", "")), 4)
+        for word in bash("propose", "--section", ""):
+            done = subprocess.run([BIN / "bwright", "propose", "--bundle", demo, "--floor-runs", "0",
+                                   "--seconds", "0", "--section", word],
+                                  capture_output=True, text=True, check=False)
+            self.assertNotIn("--section", done.stderr)
+
+    def test_a_number_or_an_id_is_left_to_the_coach(self):
+        self.assertEqual(bash("time", "--week", ""), [])
+        self.assertEqual(bash("stair", "--member", ""), [])
+
+
+class FilesTest(unittest.TestCase):
+    def setUp(self):
+        self.folder = tempfile.TemporaryDirectory(prefix="bw completion ")
+        for name in ("a gym.bwgym", "g[o-z].bwgym", "gym.txt", "month.bundle.json", "lifts.csv", "note.txt"):
+            (Path(self.folder.name) / name).touch()
+        (Path(self.folder.name) / "sheets").mkdir()
+
+    def tearDown(self):
+        self.folder.cleanup()
+
+    def offered(self, *words):
+        return set(bash(*words, folder=self.folder.name))
+
+    def test_an_option_is_offered_folders_and_the_files_it_takes(self):
+        self.assertEqual(self.offered("check", "--gym", ""), {"sheets", "a gym.bwgym", "g[o-z].bwgym"})
+        self.assertEqual(self.offered("check", "--bundle", ""), {"sheets", "month.bundle.json"})
+        self.assertEqual(self.offered("import", "--csv", ""), {"sheets", "lifts.csv"})
+        self.assertEqual(self.offered("sheets", "--out", ""), {"sheets"})
+        self.assertEqual(self.offered("export", "--out", "n"), {"note.txt"})
+
+    def test_the_words_say_how_far_a_name_has_come(self):
+        self.assertEqual(self.offered("check", "--bundle", "month.b"), {"month.bundle.json"})
+        self.assertEqual(self.offered("check", "--bundle", "nothing"), set())
+
+
+if __name__ == "__main__":
+    unittest.main()
