@@ -12,7 +12,8 @@ wanted="g++ cmake ninja-build ccache
         libsqlite3-dev nlohmann-json3-dev libcli11-dev libfmt-dev fonts-dejavu-core"
 # Parts that one release has on its own and the other inside a package above.
 where_existing="qt6-svg-plugins"
-test_where_existing="python3-simpy3" # without it one reference test has nothing to compare with
+# Without these, reference tests have nothing to compare with.
+test_where_existing="python3-simpy3 minizinc flatzinc"
 test_wanted="catch2 python3 python3-icalendar python3-jsonschema poppler-utils xvfb shared-mime-info
              desktop-file-utils appstream groff-base mandoc dpkg-dev file"
 gate_wanted="git clang-format clang-tidy clang libclang-rt-dev"

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "blockwright/propose/propose.hpp"
+#include "core/propose/may_stand.hpp"
 #include "core/propose/propose_gym.hpp"
 #include "core/propose/random_draft.hpp"
 #include "support/catch.hpp"

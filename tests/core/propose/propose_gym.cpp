@@ -35,15 +35,6 @@ Block oneGroup(std::vector<Slot> slots) {
                           {group(rounds(2, 3), secondsRange(60, 90), std::move(slots))})});
 }
 
-std::vector<Place> openSlots(const Block& block) {
-    std::vector<Place> out;
-    for (int s = 0; s < static_cast<int>(block.sections.size()); ++s)
-        for (int g = 0; g < static_cast<int>(sectionAt(block, {s})->groups.size()); ++g)
-            for (int i = 0; i < static_cast<int>(groupAt(block, {s, g})->slots.size()); ++i)
-                if (slotAt(block, {s, g, i})->open()) out.push_back({s, g, i});
-    return out;
-}
-
 Names namesOf(const ProposedMonth& answer) {
     Names out;
     for (const ProposedSlot& slot : answer.slots) out.push_back(slot.exercise);

@@ -11,7 +11,6 @@ using Names = std::vector<ExerciseId>;
 [[nodiscard]] Gym pairGym();
 [[nodiscard]] Slot openSlot(std::vector<Pattern> patterns, const char* role = "strength-heavy");
 [[nodiscard]] Block oneGroup(std::vector<Slot> slots); // September 2026
-[[nodiscard]] std::vector<Place> openSlots(const Block& block);
 [[nodiscard]] Names namesOf(const ProposedMonth& answer);
 
 } // namespace bw::test

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "blockwright/propose/propose.hpp"
 
-#include "blockwright/model/fitting.hpp"
+#include "core/propose/may_stand.hpp"
 #include "core/propose/propose_gym.hpp"
 #include "core/propose/random_draft.hpp"
 #include "support/catch.hpp"
@@ -14,44 +14,6 @@ using namespace bw;
 using namespace bw::test;
 
 namespace {
-// The roles of a slot, as docs/proposals.md has them.
-std::vector<std::string> rolesOf(const Block& block, Place p) {
-    const Slot& slot = *slotAt(block, p);
-    if (slot.role) return {slot.role->text()};
-    const SectionKind kind = sectionAt(block, p)->kind;
-    if (kind != SectionKind::Strength) return {std::string(wordOf(kind))};
-    const bool pair = groupAt(block, p)->slots.size() == 2, last = pair && p.slot == 1;
-    if (block.format == Format::HeavyThenLong && pair)
-        return {last ? "strength-long" : "strength-heavy"};
-    if (block.format == Format::HeavyThenFast && last) return {"power"};
-    return {"strength-heavy", "strength-long"};
-}
-
-bool standsIn(const Block& block, const ExerciseId& id) {
-    for (const Section& section : block.sections)
-        for (const Group& group : section.groups)
-            for (const Slot& slot : group.slots)
-                if (slot.exercise == id) return true;
-    return false;
-}
-
-std::vector<ExerciseId> mayStand(const Gym& gym, const Block& block, Place p) {
-    const Slot& slot = *slotAt(block, p);
-    const auto roles = rolesOf(block, p);
-    std::vector<ExerciseId> out;
-    for (const auto& e : gym.shelf.entries()) {
-        const bool role = std::any_of(roles.begin(), roles.end(),
-                                      [&](const std::string& r) { return e->hasRole(r); });
-        const bool pattern =
-            slot.patterns.empty() ||
-            std::count(slot.patterns.begin(), slot.patterns.end(), e->patterns.largest()) > 0;
-        const bool dose = !slot.dose || canTime(slot, *e, *slot.dose);
-        if (role && pattern && dose && !e->retired && ownsKitFor(gym, *e) &&
-            !standsIn(block, e->id))
-            out.push_back(e->id);
-    }
-    return out;
-}
 
 // All fillings of the open slots with their penalties, by the check alone.
 std::vector<std::pair<double, Names>> allFillings(const RandomDraft& draft,
