@@ -6,6 +6,8 @@
 
 #include <fmt/core.h>
 
+#include <algorithm>
+
 namespace bw::cli {
 
 namespace {
@@ -59,9 +61,14 @@ std::string timeText(WallTime at) {
 }
 
 Json backupJson(const SeenBackup& seen) {
-    Json json{{"number", seen.backup.number},     {"file", seen.backup.file.string()},
-              {"made", timeText(seen.backup.at)}, {"reason", wordOf(seen.backup.reason)},
-              {"bytes", seen.backup.bytes},       {"good", seen.in.ok()}};
+    std::string made = timeText(seen.backup.at);
+    std::replace(made.begin(), made.end(), ' ', 'T'); // ISO 8601
+    Json json{{"number", seen.backup.number},
+              {"file", seen.backup.file.string()},
+              {"made", made},
+              {"reason", wordOf(seen.backup.reason)},
+              {"bytes", seen.backup.bytes},
+              {"good", seen.in.ok()}};
     if (seen.in)
         addContents(json, *seen.in);
     else

@@ -15,8 +15,18 @@ namespace fs = std::filesystem;
 using sqlite::Database;
 
 namespace {
-bool readsWell(const Backup& backup) { return lookIntoBackup(backup.file).ok(); }
+// What is as it was made was read back then.
+bool readsWell(const Backup& backup) {
+    try {
+        const auto name = BackupName::parse(backup.file.filename().string());
+        if (name && name->checksum && *name->checksum == checksumOf(backup.file)) return true;
+    } catch (const std::system_error&) {
+        return false;
+    }
+    return lookIntoBackup(backup.file).ok();
+}
 
+// What can't be removed is left.
 std::vector<fs::path> dropOld(const fs::path& gymFile) {
     std::vector<fs::path> dropped;
     std::error_code failed;
@@ -40,12 +50,23 @@ Backup make(Database& db, const fs::path& gymFile, BackupReason reason, WallTime
 }
 } // namespace
 
-Message noBackup(const fs::path& gymFile, const std::string& detail) {
-    return {
-        "No backup of “%1” was made (%2). The gym file holds all that was stored, as before, and "
-        "you can go on. Free some space on that disk, or allow writing to “%3”; then it is "
-        "made the next time.",
-        {gymFile.string(), detail, backupFolder(gymFile).string()}};
+// Bringing up to date and restoring don't go on without one; all else does.
+Message noBackup(const fs::path& gymFile, BackupReason reason, const std::string& detail) {
+    const std::vector<std::string> args{gymFile.string(), detail, backupFolder(gymFile).string()};
+    if (reason == BackupReason::Update)
+        return {"“%1” was written by an older Blockwright, and was not brought up to date because "
+                "no backup of it could be made first (%2). It was left exactly as it is. Free some "
+                "space on that disk, or allow writing to “%3”; then open it again.",
+                args};
+    if (reason == BackupReason::Restore)
+        return {"Nothing was restored, because no backup of “%1” as it is now could be made first "
+                "(%2). It was left as it is. Free some space on that disk, or allow writing to "
+                "“%3”; then restore again.",
+                args};
+    return {"No backup of “%1” was made (%2). The gym file holds all that was stored, as before, "
+            "and you can go on. Free some space on that disk, or allow writing to “%3”; then it is "
+            "made the next time.",
+            args};
 }
 
 std::vector<Backup> backupsOf(const fs::path& gymFile) {
@@ -70,7 +91,7 @@ int nextBackupNumber(const std::vector<Backup>& backups) {
 }
 
 BackupMade backUpInto(Database& db, const fs::path& gymFile, BackupReason reason, WallTime now) {
-    return orNoBackup(gymFile, [&]() -> BackupMade {
+    return orNoBackup(gymFile, reason, [&]() -> BackupMade {
         Backup made = make(db, gymFile, reason, now);
         return {std::move(made), dropOld(gymFile)};
     });

@@ -10,16 +10,18 @@ namespace bw::store {
 // Refusal when it could not be made.
 BackupMade backUpInto(sqlite::Database& db, const std::filesystem::path& gymFile,
                       BackupReason reason, WallTime now);
-// What could not be backed up, and that work goes on.
-[[nodiscard]] Message noBackup(const std::filesystem::path& gymFile, const std::string& detail);
+// What was kept, and what to do.
+[[nodiscard]] Message noBackup(const std::filesystem::path& gymFile, BackupReason reason,
+                               const std::string& detail);
 // Runs `work`; what it throws becomes the Refusal above.
-template <class Work> auto orNoBackup(const std::filesystem::path& gymFile, const Work& work) {
+template <class Work>
+auto orNoBackup(const std::filesystem::path& gymFile, BackupReason reason, const Work& work) {
     try {
         return work();
     } catch (const sqlite::Failure& failure) {
-        throw Refusal{noBackup(gymFile, failure.what())};
+        throw Refusal{noBackup(gymFile, reason, failure.what())};
     } catch (const std::system_error& error) {
-        throw Refusal{noBackup(gymFile, error.code().message())};
+        throw Refusal{noBackup(gymFile, reason, error.code().message())};
     }
 }
 // The name for the next one.

@@ -94,7 +94,7 @@ Result<BackupContents> lookIntoBackup(const fs::path& backup) {
 
 Result<BackupMade> backUp(const fs::path& gymFile, BackupReason reason, WallTime now) {
     return answered<Result<BackupMade>>(gymFile, [&] {
-        return orNoBackup(gymFile, [&] {
+        return orNoBackup(gymFile, reason, [&] {
             const fs::path path = fs::canonical(gymFile);
             refuseForeign(path, migrations());
             const auto mode = mayChange(path) ? Database::Mode::Write : lookingMode(path);

@@ -23,9 +23,13 @@ namespace {
 std::unique_ptr<WriterLock> requireLock(const fs::path& path) {
     auto attempt = WriterLock::take(path);
     if (attempt.lock) return std::move(attempt.lock);
-    throw Refusal{{"“%1” is open: %2 writes to it. Nothing was changed. Close it there, then "
-                   "restore again.",
-                   {path.string(), attempt.holder}}};
+    const char* source =
+        attempt.elsewhere
+            ? "“%1” is open: %2 writes to it, says “%1.lock”. Nothing was changed. Close it there; "
+              "if it is not open there any more, delete that file. Then restore again."
+            : "“%1” is open: %2 writes to it. Nothing was changed. Close it there, then restore "
+              "again.";
+    throw Refusal{{source, {path.string(), attempt.holder}}};
 }
 
 // Sound enough to be backed up? Another who holds it comes up as Failure.

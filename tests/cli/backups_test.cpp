@@ -7,6 +7,8 @@
 
 #include <nlohmann/json.hpp>
 
+#include <regex>
+
 namespace bw::test {
 
 using nlohmann::json;
@@ -44,6 +46,8 @@ TEST_CASE("import backs the gym file up first; backups lists what each holds") {
     REQUIRE(list.size() == 1);
     CHECK(list[0]["number"] == 1);
     CHECK(list[0]["reason"] == "import");
+    CHECK(std::regex_match(std::string(list[0]["made"]),
+                           std::regex(R"(\d{4}-\d{2}-\d{2}T\d{2}:\d{2})")));
     CHECK(list[0]["good"] == true);
     CHECK(list[0]["as_made"] == true);
     CHECK(list[0]["gym"] == "Tide Mill");

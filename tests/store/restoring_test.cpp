@@ -158,6 +158,34 @@ TEST_CASE("nothing is restored while the gym file is open anywhere") {
     CHECK(nameIn(t.path) == "Low tide");
 }
 
+TEST_CASE("nothing is restored, nor brought up to date, when no backup can be made first") {
+    const Tides t;
+    const auto backup = t.folder / "elsewhere.bwgym";
+    fs::rename(t.low.file, backup);
+    fs::remove_all(backupFolder(t.path));
+    writeText(backupFolder(t.path), "in the way");
+    CHECK(t.whyNot(backup).find("Nothing was restored, because no backup of") == 0);
+    CHECK(nameIn(t.path) == "High tide");
+
+    const auto old = t.folder / "old.bwgym";
+    fs::copy_file(fs::path(BW_SOURCE_DIR) / "tests/store/files/v1.bwgym.bin", old);
+    writeText(backupFolder(old), "in the way");
+    const std::string before = readText(old);
+    const auto refused = GymFile::open(old);
+    REQUIRE(!refused.ok());
+    CHECK(refused.why().english().find("was not brought up to date because") != std::string::npos);
+    CHECK(readText(old) == before);
+}
+
+TEST_CASE("a gym file that another computer writes is not restored over, and the way out is told") {
+    const Tides t;
+    writeText(t.folder / "a.bwgym.lock", "boathouse\n123\nBlockwright\n");
+    const auto why = t.whyNot(t.low.file);
+    CHECK(why.find("Blockwright on boathouse, process 123") != std::string::npos);
+    CHECK(why.find("delete that file") != std::string::npos);
+    CHECK(nameIn(t.path) == "High tide");
+}
+
 TEST_CASE("a gym file that may not be written is not restored over") {
     const Tides t;
     fs::permissions(t.path, static_cast<fs::perms>(0444));

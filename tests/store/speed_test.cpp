@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How long the store takes; run by name, in a release build: test_store "[.speed]".
-#include "gyms.hpp"
-#include "support/catch.hpp"
-#include "support/fixtures.hpp"
+#include "keeping.hpp"
 
 #include <algorithm>
 #include <chrono>
@@ -65,6 +63,19 @@ std::vector<Change> members(int count) {
         changes.emplace_back(PutMember{{memberId("m-" + std::to_string(m)), "A", {}, true, {}}});
     return changes;
 }
+// A day's backup, with what is due to go, and a look into it.
+void tellBackups(const std::filesystem::path& path) {
+    int day = 0;
+    Backup last;
+    const auto next = [&] {
+        last = kept(path, BackupReason::Daily, wall("2026-01-01") + std::chrono::days(day++));
+    };
+    for (int i = 0; i < 10; ++i) next();
+    tell("backup", median(5, next));
+    std::cout << last.bytes << " bytes\n";
+    tell("look into a backup", median(5, [&] { (void)lookIntoBackup(last.file).ok(); }));
+    tell("no backup due", median(5, [&] { (void)backUpDaily(path, last.at).ok(); }));
+}
 } // namespace
 
 TEST_CASE("speed of loading", "[.speed]") {
@@ -78,6 +89,7 @@ TEST_CASE("speed of loading", "[.speed]") {
                                  std::to_string(size.months) + " months";
         tell("load " + name, median(9, [&] { (void)file->load().value(); }));
         tell("open " + name, median(9, [&] { (void)opened(path, GymFile::Access::Read); }));
+        tellBackups(path);
     }
 }
 
@@ -114,4 +126,5 @@ TEST_CASE("speed of storing and reading results", "[.speed]") {
     tell("load beside them", median(5, [&] { (void)file->load().value(); }));
     tell("open beside them",
          median(3, [&] { (void)opened(folder / "a.bwgym", GymFile::Access::Read); }));
+    tellBackups(folder / "a.bwgym");
 }
