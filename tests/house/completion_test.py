@@ -46,7 +46,9 @@ class CompletionTest(unittest.TestCase):
                 known = {option for option in options(help_of("bwright", command))
                          if option.startswith("--")}
                 self.assertEqual(set(bash(command, "")), known)
-                self.assertEqual(set(bash(command, "--json", "--bundle", "x", "-")), known)
+
+    def test_options_are_offered_after_others(self):
+        self.assertEqual(bash("check", "--json", "--bundle", "x", "--flo"), ["--floor-runs"])
 
     def test_options_before_any_command_are_those_of_the_program(self):
         self.assertEqual(bash("--v"), ["--version"])
