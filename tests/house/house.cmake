@@ -8,7 +8,7 @@ add_test(NAME house COMMAND sh ${PROJECT_SOURCE_DIR}/tools/check-house.sh)
 # bw_script_test(NAME SCRIPT [arguments...]): a test program in Python of this folder.
 function(bw_script_test name script)
   add_test(NAME ${name} COMMAND ${BW_PYTHON} -B ${CMAKE_CURRENT_SOURCE_DIR}/house/${script} ${ARGN})
-  set_tests_properties(${name} PROPERTIES TIMEOUT 120 ENVIRONMENT
+  set_tests_properties(${name} PROPERTIES TIMEOUT 300 ENVIRONMENT
     "BW_SOURCE_DIR=${PROJECT_SOURCE_DIR};BW_BIN=${CMAKE_BINARY_DIR}/bin;LC_ALL=C.UTF-8;QT_QPA_PLATFORM=offscreen")
 endfunction()
 
@@ -20,7 +20,6 @@ bw_script_test(completion completion_test.py)
 find_program(BW_DPKG dpkg-shlibdeps)
 if(BW_DPKG AND NOT BLOCKWRIGHT_SANITIZE) # a sanitizer's libraries are no part of the package
   bw_script_test(package package_test.py)
-  set_tests_properties(package PROPERTIES TIMEOUT 300)
 endif()
 add_test(NAME examples COMMAND ${BW_PYTHON} -B ${PROJECT_SOURCE_DIR}/tools/examples.py
                                ${PROJECT_SOURCE_DIR} ${CMAKE_BINARY_DIR}/bin)
