@@ -5,6 +5,7 @@
 #include "core/propose/propose_gym.hpp"
 #include "core/propose/random_draft.hpp"
 #include "support/catch.hpp"
+#include "support/draws.hpp"
 #include "support/fixtures.hpp"
 
 #include <algorithm>
@@ -61,7 +62,7 @@ std::optional<double> leastApart(const std::vector<std::pair<double, Names>>& al
 
 TEST_CASE("Answers are as good as trying all fillings through the check") {
     int tried = 0, several = 0;
-    for (std::uint64_t seed = 1000; tried < 80; ++seed) {
+    for (std::uint64_t seed = 1000; tried < draws(80); ++seed) {
         const RandomDraft draft = randomDraft(seed, 18, 1 + static_cast<int>(seed % 3));
         const auto places = openSlots(draft.block);
         const auto all = allFillings(draft, places);
@@ -86,7 +87,7 @@ TEST_CASE("Answers are as good as trying all fillings through the check") {
         if (proposal->answers.size() < 4) CHECK_FALSE(leastApart(all, before, places.size()));
         several += proposal->answers.size() > 1 ? 1 : 0;
     }
-    CHECK(several > 40);
+    CHECK(several > draws(40));
 }
 
 namespace {
@@ -174,7 +175,7 @@ TEST_CASE("For a member, flags are hard limits") {
 }
 
 TEST_CASE("The answers are the same with one thread and with two") {
-    for (std::uint64_t seed = 1; seed <= 12; ++seed) {
+    for (int seed = 1; seed <= draws(15); ++seed) {
         const RandomDraft draft = randomDraft(seed, 30, 4);
         const auto one = propose(draft.gym, draft.block);
         ProposeOptions options;
@@ -192,7 +193,7 @@ TEST_CASE("The answers are the same with one thread and with two") {
 
 TEST_CASE("A search that is stopped at once still has an answer, and an honest gap") {
     int answered = 0;
-    for (std::uint64_t seed = 1; seed <= 30; ++seed) {
+    for (int seed = 1; seed <= draws(30); ++seed) {
         const RandomDraft draft = randomDraft(seed, 30, 3);
         const auto full = propose(draft.gym, draft.block);
         std::stop_source stop;
@@ -206,5 +207,5 @@ TEST_CASE("A search that is stopped at once still has an answer, and an honest g
         CHECK(penalty - early->gap() <= full->answers.front().penalty + 1e-9);
         CHECK(penalty == check(draft.gym, early->answers.front().block).penalty);
     }
-    CHECK(answered > 8);
+    CHECK(answered > draws(8));
 }
