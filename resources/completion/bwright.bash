@@ -22,7 +22,7 @@ _bwright_value() # OPTION WORD HELP: 1 when the option takes nothing
     case $takes in
     '' | Needs: | Excludes:) return 1 ;;
     FILE.bwgym) _bwright_files .bwgym "$2" ;;
-    FILE) case $1 in
+    FILE | NO.\|FILE) case $1 in
         --bundle) _bwright_files .json "$2" ;;
         --csv) _bwright_files .csv "$2" ;;
         *) _bwright_files '' "$2" ;;
