@@ -19,6 +19,8 @@
 #include "desk/ledger/ledger_page.hpp"
 #include "desk/limits/limits_page.hpp"
 #include "desk/propose/propose_strip.hpp"
+#include "desk/shelf/shelf_page.hpp"
+#include "desk/shelf/word_line.hpp"
 #include "sheet_pictures.hpp"
 #include "support/fixtures.hpp"
 
@@ -154,6 +156,20 @@ bool saveStair(MainWindow& window, const QString& folder) {
     return save(window, folder, QStringLiteral("stair"));
 }
 
+// Words that narrow it, and one of what is left.
+bool saveShelf(MainWindow& window, const QString& folder) {
+    window.actions().find(QStringLiteral("place-shelf"))->trigger();
+    auto* page = window.findChild<ShelfPage*>();
+    auto* filter = page->findChild<WordLine*>();
+    filter->setFocus();
+    QTest::keyClicks(filter, QStringLiteral("squat no barbell"));
+    page->goTo(ExerciseId::parse("goblet-squat").value());
+    page->setFocus();
+    const bool saved = save(window, folder, QStringLiteral("shelf"));
+    filter->clear();
+    return saved;
+}
+
 // A class half written down, at a lift with a history.
 bool saveLedger(MainWindow& window, const QString& folder) {
     window.actions().find(QStringLiteral("place-ledger"))->trigger();
@@ -203,6 +219,7 @@ int main(int argc, char* argv[]) {
     all = saveLimits(window, folder) && all;
     all = saveFloor(window, folder) && all;
     all = saveStair(window, folder) && all;
+    all = saveShelf(window, folder) && all;
     all = saveLedger(window, folder) && all;
     if (QAction* almanac = window.actions().find(QStringLiteral("place-almanac")))
         almanac->trigger();

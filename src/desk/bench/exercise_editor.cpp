@@ -58,7 +58,7 @@ void ExerciseEditor::fill() {
         item->setData(plain(e->id.text()), kIdRole);
         list_->appendRow(item);
     }
-    if (!typed.empty() && !exerciseNamed(gym_.shelf, typed)) {
+    if (offersNew_ && !typed.empty() && !exerciseNamed(gym_.shelf, typed)) {
         auto* add = new QStandardItem(tr("Add “%1” to the Shelf").arg(text().trimmed()));
         add->setData(kNew, kIdRole);
         list_->appendRow(add);

@@ -20,6 +20,7 @@ public:
     [[nodiscard]] const Exercise* chosen() const;
     // The lit line is the one that adds to the Shelf.
     [[nodiscard]] bool wantsNew() const;
+    void offerNew(bool offer) { offersNew_ = offer; } // by a last line; true at first
     void look(); // fills and shows the list for the text as it is
 
 Q_SIGNALS:
@@ -38,6 +39,7 @@ private:
     SearchWish wish_;
     QCompleter* completer_;
     QStandardItemModel* list_;
+    bool offersNew_ = true;
     QString taken_; // what was taken, once the list has gone
 };
 

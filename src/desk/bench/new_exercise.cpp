@@ -33,12 +33,17 @@ constexpr std::array<std::pair<std::string_view, Pattern>, 20> kWords{{
 }};
 } // namespace
 
-Pattern likelyPattern(const SheetCell& cell, std::string_view name) {
-    const Slot* slot = slotAt(cell.block, cell.row.place);
-    if (slot && !slot->patterns.empty()) return slot->patterns.front();
+std::optional<Pattern> patternInName(std::string_view name) {
     const std::string words = idTextFrom(name);
     for (const auto& [word, pattern] : kWords)
         if (words.find(word) != std::string::npos) return pattern;
+    return std::nullopt;
+}
+
+Pattern likelyPattern(const SheetCell& cell, std::string_view name) {
+    const Slot* slot = slotAt(cell.block, cell.row.place);
+    if (slot && !slot->patterns.empty()) return slot->patterns.front();
+    if (const auto pattern = patternInName(name)) return *pattern;
     if (const Group* g = groupAt(cell.block, cell.row.place))
         for (const Slot& s : g->slots)
             if (const Exercise* e = s.exercise ? cell.gym.shelf.find(*s.exercise) : nullptr)

@@ -31,10 +31,13 @@ ReasonLine::ReasonLine(QWidget* parent)
     hide();
 }
 
-void ReasonLine::ask(const QString& of) {
-    question_->setText(tr("Why may this stay (%1)?").arg(of));
+void ReasonLine::ask(const QString& of) { ask(tr("Why may this stay (%1)?").arg(of), QString()); }
+
+void ReasonLine::ask(const QString& question, const QString& answer) {
+    question_->setText(question);
     answer_->setAccessibleName(question_->text());
-    answer_->clear();
+    answer_->setText(answer);
+    answer_->selectAll();
     trouble_->hide();
     show();
     answer_->setFocus(Qt::OtherFocusReason);

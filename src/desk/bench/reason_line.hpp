@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Asks why a finding may stay: one line. Enter keeps the reason, Esc leaves; it goes when the
-// finding does.
+// Asks for one line, such as why a finding may stay. Enter keeps the answer, Esc leaves.
 #pragma once
 #include <QWidget>
 
@@ -14,7 +13,8 @@ class ReasonLine : public QWidget {
 public:
     explicit ReasonLine(QWidget* parent); // hidden
 
-    void ask(const QString& of); // "D1"
+    void ask(const QString& of);                              // why a finding may stay: "D1"
+    void ask(const QString& question, const QString& answer); // the answer can be written over
     void leave();
     void tell(const QString& trouble); // and stays open
 

@@ -66,6 +66,8 @@ void buildMenus(QMenuBar& bar, const Actions& actions, bool gym,
             {"-", "propose", "propose-slot", "propose-section", "propose-month", "-"});
         const QString stair = QCoreApplication::translate("bw::StairView", "Stair");
         addGroup(*edit->addMenu(stair), actions, stair);
+        const QString shelf = QCoreApplication::translate("bw::ShelfPage", "Shelf");
+        addGroup(*edit->addMenu(shelf), actions, shelf);
         add(*bar.addMenu(tr("&Month")), actions,
             {"start-next", "start-empty", "copy-last", "copy-shown", "-", "previous-month",
              "next-month", "-", "remove-month"});

@@ -22,6 +22,7 @@
 #include "desk/limits/limits_page.hpp"
 #include "desk/propose/propose_strip.hpp"
 #include "desk/sheets/sheets_page.hpp"
+#include "desk/shelf/shelf_page.hpp"
 #include "desk/stair/stair_page.hpp"
 
 #include <QActionGroup>
@@ -70,6 +71,8 @@ void Workspace::addPlaces(Actions& actions) {
     addPlace(actions, 1, QStringLiteral("bench"), tr("Bench"), bench_);
     addPlace(actions, 2, QStringLiteral("floor"), tr("Floor"), floor);
     addPlace(actions, 3, QStringLiteral("stair"), tr("Stair"), stair);
+    shelf_ = new ShelfPage(draft_, actions, pages_);
+    addPlace(actions, 4, QStringLiteral("shelf"), tr("Shelf"), shelf_);
     addPlace(actions, 5, QStringLiteral("almanac"), tr("Almanac"), almanac);
     addPlace(actions, 6, QStringLiteral("ledger"), tr("Ledger"), ledger);
     addPlace(actions, 7, QStringLiteral("sheets"), tr("Sheets"), sheets_);
@@ -78,6 +81,7 @@ void Workspace::addPlaces(Actions& actions) {
     connect(floor, &FloorPage::failed, notice_, &Notice::tell);
     connect(stair, &StairPage::picked, content_, [this] { goTo(bench_); });
     connect(stair, &StairPage::refused, notice_, &Notice::tell);
+    connect(shelf_, &ShelfPage::benchWanted, content_, [this] { goTo(bench_); });
     connect(almanac, &AlmanacPage::benchWanted, content_, [this] { goTo(bench_); });
     connect(almanac, &AlmanacPage::refused, notice_, &Notice::tell);
     connect(ledger, &LedgerPage::refused, notice_, &Notice::tell);
@@ -217,7 +221,7 @@ void Workspace::goTo(QWidget* page) {
 }
 
 void Workspace::follow() {
-    QWidget* page = draft_.block() ? wanted_ : noMonth_;
+    QWidget* page = draft_.block() || wanted_ == shelf_ ? wanted_ : noMonth_;
     if (page == pages_->currentWidget()) return;
     bench_->proposals().leave(); // it is not for other pages
     pages_->setCurrentWidget(page);

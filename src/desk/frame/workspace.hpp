@@ -18,6 +18,7 @@ class FloorPage;
 class LimitsPage;
 class Notice;
 class PlacesColumn;
+class ShelfPage;
 class SheetsPage;
 class StatusLine;
 
@@ -60,6 +61,7 @@ private:
     QStackedWidget* pages_;
     QActionGroup* places_;
     BenchPage* bench_ = nullptr;
+    ShelfPage* shelf_ = nullptr;
     SheetsPage* sheets_ = nullptr;
     LimitsPage* limits_ = nullptr;
     QWidget *noMonth_ = nullptr,

@@ -1,0 +1,177 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/shelf/shelf_filter.hpp"
+
+#include "blockwright/model/exercise_text.hpp"
+#include "desk/frame/words.hpp"
+#include "desk/ledger/ledger_words.hpp"
+
+#include <QCoreApplication>
+#include <QLocale>
+
+#include <algorithm>
+
+namespace bw {
+
+namespace {
+QString tr(const char* source) { return QCoreApplication::translate("shelf", source); }
+
+constexpr int kMostMonths = 1'200;
+
+std::optional<int> takeNumber(QStringList& left) {
+    bool is = false;
+    const int n = left.isEmpty() ? 0 : left.first().toInt(&is);
+    if (!is || n < 0 || n > kMostMonths) return std::nullopt;
+    left.removeFirst();
+    return n;
+}
+
+std::optional<int> monthNumber(const QString& word) {
+    constexpr int kShortest = 3, kMonths = 12;
+    if (word.size() < kShortest) return std::nullopt;
+    for (int m = 1; m <= kMonths; ++m)
+        if (QLocale().standaloneMonthName(m).toLower().startsWith(word)) return m;
+    return std::nullopt;
+}
+
+std::optional<int> takeYear(QStringList& left) {
+    bool is = false;
+    const int year = left.isEmpty() ? 0 : left.first().toInt(&is);
+    if (!is || left.first().size() != 4) return std::nullopt;
+    left.removeFirst();
+    return year;
+}
+
+// A year may follow the month's name; else it is the last such month up to the latest.
+std::optional<Month> takeMonth(QStringList& left, Month latest) {
+    if (left.isEmpty()) return std::nullopt;
+    const auto written = Month::parse(left.first().toStdString());
+    const auto number = monthNumber(left.first());
+    if (!written && !number) return std::nullopt;
+    left.removeFirst();
+    if (written) return written.value();
+    const auto year = takeYear(left);
+    const int usual = *number <= latest.month() ? latest.year() : latest.year() - 1;
+    const auto month = Month::of(year.value_or(usual), *number);
+    return month ? std::optional(month.value()) : std::nullopt;
+}
+
+std::optional<Demand> demandOf(const QString& word) {
+    for (std::size_t i = 0; i < kCount<Demand>; ++i)
+        if (demandName(static_cast<Demand>(i)) == word) return static_cast<Demand>(i);
+    return std::nullopt;
+}
+
+// One reading of the line, word by word.
+class Parsing {
+public:
+    Parsing(const QString& text, std::optional<Month> latest)
+        : left_(text.toLower().simplified().split(u' ', Qt::SkipEmptyParts)), latest_(latest) {}
+
+    ShelfFilter all() {
+        while (!left_.isEmpty()) next(left_.takeFirst());
+        return std::move(filter_);
+    }
+
+private:
+    void next(const QString& word) {
+        if (word == tr("no") || word == tr("not")) {
+            no_ = true;
+            return;
+        }
+        if (word == tr("retired"))
+            filter_.retired = true;
+        else if (word == tr("unused") || word == tr("used"))
+            use((word == tr("used")) != no_);
+        else if (word == tr("since"))
+            since(!no_);
+        else if (!figure(word))
+            filter_.words.push_back({findable(word), demandOf(word), no_});
+        no_ = false;
+    }
+
+    void use(bool used) {
+        if (!left_.isEmpty() && left_.first() == tr("since")) {
+            left_.removeFirst();
+            return since(used);
+        }
+        const auto months = takeNumber(left_);
+        if (!months || *months == 0 || !latest_)
+            filter_.everUsed = used;
+        else
+            (used ? filter_.usedFrom : filter_.unusedFrom) = latest_->plus(1 - *months);
+    }
+
+    void since(bool used) {
+        const auto month = latest_ ? takeMonth(left_, *latest_) : std::nullopt;
+        if (month)
+            (used ? filter_.usedFrom : filter_.unusedFrom) = month;
+        else if (latest_)
+            filter_.trouble = tr("After “since” comes a month, such as %1 or July.")
+                                  .arg(plain(latest_->plus(-3).text()));
+    }
+
+    // "grip 2", "skill 1"
+    bool figure(const QString& word) {
+        const auto demand = demandOf(word);
+        if ((!demand && word != tr("skill")) || no_) return false;
+        const auto number = takeNumber(left_);
+        if (!number) return false;
+        if (demand)
+            filter_.atLeast.emplace_back(*demand, *number);
+        else
+            filter_.skill = number;
+        return true;
+    }
+
+    QStringList left_;
+    std::optional<Month> latest_;
+    ShelfFilter filter_;
+    bool no_ = false;
+};
+} // namespace
+
+ShelfFilter ShelfFilter::parse(const QString& text, std::optional<Month> latest) {
+    return Parsing(text, latest).all();
+}
+
+bool ShelfFilter::fits(const ShelfLine& line) const {
+    const Exercise& e = *line.entry;
+    if (e.retired != retired) return false;
+    if (skill && e.skill != *skill) return false;
+    if (everUsed && *everUsed != line.last.has_value()) return false;
+    if (usedFrom && (!line.last || *line.last < *usedFrom)) return false;
+    if (unusedFrom && line.last && !(*line.last < *unusedFrom)) return false;
+    for (const auto& [demand, level] : atLeast)
+        if (e.demands[demand] < level) return false;
+    return std::all_of(words.begin(), words.end(), [&](const Word& word) {
+        const bool asked = word.demand && e.demands[*word.demand] > 0;
+        if (word.no && word.demand) return !asked;
+        return (asked || line.words.contains(word.text)) != word.no;
+    });
+}
+
+bool isUnfinished(const QString& text) {
+    constexpr int kShortest = 2;
+    const QString last = text.toLower().section(u' ', -1);
+    if (last.size() < kShortest) return false;
+    const QStringList own{tr("unused"),  tr("used"), tr("since"),
+                          tr("retired"), tr("not"),  tr("skill")};
+    return std::any_of(own.begin(), own.end(),
+                       [&](const QString& word) { return word.startsWith(last); });
+}
+
+QStringList filterWords(const Gym& gym) {
+    QStringList words;
+    const auto add = [&](const QString& word) {
+        const QString joined = word.toLower().replace(u' ', u'-');
+        if (!joined.isEmpty() && !words.contains(joined)) words << joined;
+    };
+    for (const auto field : {ExerciseField::Patterns, ExerciseField::Roles, ExerciseField::Kit,
+                             ExerciseField::Load, ExerciseField::Demands, ExerciseField::Muscles})
+        for (const std::string& word : fieldWords(gym, field)) add(plain(word));
+    for (const char* own : {"unused", "used", "since", "retired", "not", "skill"}) add(tr(own));
+    for (int month = 1; month <= 12; ++month) add(QLocale().standaloneMonthName(month));
+    return words;
+}
+
+} // namespace bw
