@@ -7,6 +7,7 @@
 //   overhead-press vertical push; barbell; overhead 3, grip 1; never used
 //   old-press      horizontal push; retired; September 2026
 #pragma once
+#include "desk/frame/workspace.hpp"
 #include "desk/shelf/entry_view.hpp"
 #include "desk/shelf/family_view.hpp"
 #include "desk/shelf/shelf_page.hpp"
@@ -115,7 +116,8 @@ struct ShelfDesk : FrameDesk {
         for (int row = 0; row < entry->model()->rowCount(); ++row) {
             const QString said =
                 entry->model()->index(row, 0).data(Qt::AccessibleTextRole).toString();
-            if (said.startsWith(label + u": ")) return said.mid(label.size() + 2).toStdString();
+            if (said.startsWith(label + QStringLiteral(": ")))
+                return said.mid(label.size() + 2).toStdString();
         }
         return "no such line";
     }

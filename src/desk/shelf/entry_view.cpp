@@ -18,7 +18,7 @@ EntryView::EntryView(EntryModel& model, QWidget* parent) : QListView(parent), en
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
     setSelectionMode(SingleSelection);
-    setEditTriggers(EditKeyPressed | SelectedClicked);
+    setEditTriggers(AnyKeyPressed | EditKeyPressed | DoubleClicked | SelectedClicked);
     setTabKeyNavigation(false);
     connect(delegate, &EntryDelegate::trouble, this, &EntryView::trouble);
     connect(delegate, &EntryDelegate::clear, this, &EntryView::clear);

@@ -25,12 +25,23 @@ QString kinName(Kin kin) {
     return kin == Kin::Harder ? FamilyNode::tr("harder") : FamilyNode::tr("swap");
 }
 
-FamilyNode::FamilyNode(Who who, QWidget* parent) : QAbstractButton(parent), who_(std::move(who)) {
+FamilyNode::FamilyNode(Who who, QWidget* parent) : QAbstractButton(parent) {
+    setFocusPolicy(who.kin ? Qt::ClickFocus : Qt::StrongFocus); // arrows lead from it to the kin
+    setCursor(who.kin ? Qt::PointingHandCursor : Qt::ArrowCursor);
+    setWho(std::move(who));
+}
+
+void FamilyNode::setWho(Who who) {
+    who_ = std::move(who);
     setText(who_.exercise ? who_.name : QStringLiteral("+"));
     setAccessibleName(said(who_));
     setToolTip(accessibleName());
-    setFocusPolicy(who_.kin ? Qt::ClickFocus : Qt::StrongFocus); // arrows lead from it to the kin
-    setCursor(who_.kin ? Qt::PointingHandCursor : Qt::ArrowCursor);
+    update();
+}
+
+bool FamilyNode::focusNextPrevChild(bool next) {
+    if (who_.kin) Q_EMIT leaving();
+    return QAbstractButton::focusNextPrevChild(next);
 }
 
 QFont FamilyNode::printFont() const {

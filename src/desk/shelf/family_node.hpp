@@ -21,6 +21,7 @@ public:
         bool faint = false; // retired, or not on the Shelf
     };
     FamilyNode(Who who, QWidget* parent);
+    void setWho(Who who);
 
     [[nodiscard]] const Who& who() const { return who_; }
     [[nodiscard]] int heightFor(int width) const;
@@ -29,8 +30,10 @@ Q_SIGNALS:
     void moved(int dx, int dy); // an arrow key
     void removeWanted();
     void left();
+    void leaving(); // by Tab, which goes on from the exercise itself
 
 protected:
+    bool focusNextPrevChild(bool next) override;
     void keyPressEvent(QKeyEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
 

@@ -10,7 +10,6 @@
 #include <QPainter>
 
 #include <algorithm>
-#include <cmath>
 #include <utility>
 
 namespace bw {
@@ -27,52 +26,60 @@ struct Columns {
 };
 } // namespace
 
-FamilyView::FamilyView(OpenGym& gym, QWidget* parent) : QWidget(parent), gym_(gym) {
+FamilyView::FamilyView(OpenGym& gym, QWidget* parent)
+    : QWidget(parent), gym_(gym), self_(make({})) {
     setAccessibleName(tr("Family of the exercise"));
     QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Fixed);
     policy.setHeightForWidth(true);
     setSizePolicy(policy);
+    setFocusProxy(self_);
+    self_->hide();
 }
 
 FamilyView::~FamilyView() { std::exchange(editor_, nullptr); }
 
-void FamilyView::add(FamilyNode::Who who) {
+FamilyNode* FamilyView::make(FamilyNode::Who who) {
     auto* node = new FamilyNode(std::move(who), this);
-    nodes_.push_back(node);
     connect(node, &FamilyNode::clicked, this, [this, node] { take(node); });
     connect(node, &FamilyNode::moved, this, [this, node](int dx, int dy) { walk(node, dx, dy); });
     connect(node, &FamilyNode::removeWanted, this, [this, node] { remove(node); });
     connect(node, &FamilyNode::left, this, &FamilyView::left);
-    node->show();
+    connect(node, &FamilyNode::leaving, this, [this] { self_->setFocus(); });
+    return node;
 }
 
 void FamilyView::addKinOf(const Exercise& e, Kin kin) {
     for (const ExerciseId& id : kinOf(e, kin)) {
         const Exercise* other = gym_.gym().shelf.find(id);
         const QString name = plain(other ? other->name : id.text());
-        if (!other)
-            add({kin, id, tr("%1 (not on the Shelf)").arg(name), true});
-        else
-            add({kin, id, other->retired ? tr("%1 (retired)").arg(name) : name, other->retired});
+        const QString said = !other           ? tr("%1 (not on the Shelf)").arg(name)
+                             : other->retired ? tr("%1 (retired)").arg(name)
+                                              : name;
+        nodes_.push_back(make({kin, id, said, !other || other->retired}));
     }
-    if (gym_.file().writable()) add({kin, {}, {}, false});
+    if (gym_.file().writable()) nodes_.push_back(make({kin, {}, {}, false}));
 }
 
 void FamilyView::show(std::optional<ExerciseId> id) {
     const bool had = std::any_of(nodes_.begin(), nodes_.end(),
                                  [](const FamilyNode* node) { return node->hasFocus(); });
     endTyping(false);
-    for (FamilyNode* node : nodes_) {
-        node->hide();
-        node->deleteLater(); // it may be the one that was clicked
-    }
-    nodes_.clear();
+    const auto before = std::exchange(nodes_, {});
     id_ = std::move(id);
-    if (const Exercise* e = id_ ? gym_.gym().shelf.find(*id_) : nullptr) {
-        add({{}, e->id, plain(e->name), e->retired});
+    const Exercise* e = id_ ? gym_.gym().shelf.find(*id_) : nullptr;
+    self_->setVisible(e);
+    if (e) {
+        self_->setWho({{}, e->id, plain(e->name), e->retired});
+        nodes_.push_back(self_);
         for (const Kin kin : kKins) addKinOf(*e, kin);
-        if (had) nodes_.front()->setFocus();
+        if (had) self_->setFocus();
     }
+    for (FamilyNode* node : before)
+        if (node != self_) {
+            node->hide();
+            node->deleteLater(); // it may be the one that was clicked
+        }
+    for (FamilyNode* node : nodes_) node->show();
     updateGeometry();
     layOut(width(), true);
     update();
@@ -166,20 +173,23 @@ void FamilyView::paintEvent(QPaintEvent*) {
     p.drawLine(columns.left(0), rule, columns.left(2) + columns.wide, rule);
 }
 
-// To the nearest in that direction; sideways counts more than ahead.
+// From the exercise out to its kin; along them; and back in.
 void FamilyView::walk(FamilyNode* from, int dx, int dy) {
-    const QPoint here = from->geometry().center();
-    FamilyNode* best = nullptr;
-    int least = 0;
-    for (FamilyNode* node : nodes_) {
-        const QPoint way = node->geometry().center() - here;
-        const int ahead = way.x() * dx + way.y() * dy;
-        const int aside = std::abs(way.x() * dy) + std::abs(way.y() * dx);
-        if (node == from || ahead <= 2 || aside > 3 * ahead) continue;
-        const int far = ahead + 2 * aside;
-        if (!best || far < least) std::tie(best, least) = std::tie(node, far);
-    }
-    if (best) best->setFocus();
+    const auto to = [](FamilyNode* node) { node->setFocus(); };
+    const auto kin = from->who().kin;
+    const bool in = (kin == Kin::Easier && dx > 0) || (kin == Kin::Harder && dx < 0) ||
+                    (kin == Kin::Swap && dy < 0);
+    if (in) return to(self_);
+    if (!kin && dy < 0) return;
+    const auto out = dx < 0 ? Kin::Easier : dx > 0 ? Kin::Harder : Kin::Swap;
+    const auto list = nodesOf(kin ? *kin : out);
+    if (!kin) return list.empty() ? void() : to(list.front());
+    const auto at = std::find(list.begin(), list.end(), from) - list.begin();
+    const auto next = at + (kin == Kin::Swap ? dx : dy);
+    if (next >= 0 && next < static_cast<std::ptrdiff_t>(list.size()))
+        return to(list[static_cast<std::size_t>(next)]);
+    const auto below = nodesOf(Kin::Swap);
+    if (dy > 0 && kin != Kin::Swap && !below.empty()) to(below.front());
 }
 
 void FamilyView::take(FamilyNode* node) {

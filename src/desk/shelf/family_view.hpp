@@ -34,7 +34,7 @@ protected:
     bool eventFilter(QObject* object, QEvent* event) override;
 
 private:
-    void add(FamilyNode::Who who);
+    FamilyNode* make(FamilyNode::Who who);
     void addKinOf(const Exercise& e, Kin kin);
     [[nodiscard]] std::vector<FamilyNode*> nodesOf(std::optional<Kin> kin) const;
     // Puts the nodes in their places when asked to; gives the height they take.
@@ -48,7 +48,8 @@ private:
 
     OpenGym& gym_;
     std::optional<ExerciseId> id_;
-    std::vector<FamilyNode*> nodes_; // the exercise itself first
+    FamilyNode* self_;
+    std::vector<FamilyNode*> nodes_; // the exercise itself first; none without one
     ExerciseEditor* editor_ = nullptr;
     Kin typed_ = Kin::Easier;
 };

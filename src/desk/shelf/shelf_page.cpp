@@ -60,6 +60,10 @@ ShelfPage::ShelfPage(Draft& draft, Actions& actions, QWidget* parent)
     layout->addWidget(across, 1);
     layout->addWidget(notice_);
     setFocusProxy(table_);
+    for (const auto& [one, next] : {std::pair<QWidget*, QWidget*>(filter_, table_),
+                                    {table_, family_->focusProxy()},
+                                    {family_->focusProxy(), view_}})
+        setTabOrder(one, next);
     wire();
 }
 

@@ -110,20 +110,19 @@ void ShelfTable::layOut() {
 }
 
 void ShelfTable::goTo(int row) {
-    const int column = std::max(0, currentIndex().column());
-    setCurrentIndex(shelf_.index(row, column));
+    setCurrentIndex(shelf_.index(row, column_));
     scrollTo(currentIndex());
 }
 
 void ShelfTable::sortHere() {
-    const int column = std::max(0, currentIndex().column());
-    const bool up = horizontalHeader()->sortIndicatorSection() == column &&
+    const bool up = horizontalHeader()->sortIndicatorSection() == column_ &&
                     horizontalHeader()->sortIndicatorOrder() == Qt::AscendingOrder;
-    sortByColumn(column, up ? Qt::DescendingOrder : Qt::AscendingOrder);
+    sortByColumn(column_, up ? Qt::DescendingOrder : Qt::AscendingOrder);
 }
 
 void ShelfTable::currentChanged(const QModelIndex& current, const QModelIndex& previous) {
     QTableView::currentChanged(current, previous);
+    if (current.isValid()) column_ = current.column();
     if (current.isValid() && current.row() != previous.row()) Q_EMIT lineChanged();
 }
 

@@ -30,6 +30,7 @@ private:
     void layOut();
 
     ShelfModel& shelf_;
+    int column_ = ShelfLine::Name; // of the cursor, also while the table is narrowed
 };
 
 } // namespace bw
