@@ -33,6 +33,11 @@ TEST_CASE("A word of the filter begins a word of name, pattern, role, kit, load 
     CHECK(found("horizontal-pull") == "towel-row");
     CHECK(found("barbell") == "front-squat overhead-press");
     CHECK(found("owel").empty()); // not inside a word
+    CHECK(found("rack") == "front-squat");
+    Gym gym = shelfGym();
+    Exercise pull = shelved("bar-row", "Bar row", Pattern::HorizontalPull, "warm-up");
+    pull.needs = {{{kit("rack"), 1, {}}}}; // a squat rack does not make it a squat
+    CHECK_FALSE(shelfLine(gym, std::make_shared<const Exercise>(pull)).words.contains(" squat"));
     CHECK(found("overhead") == "overhead-press");
     CHECK(found("grip") == "overhead-press towel-row");
     CHECK(found("bodyweight squat box") == "box-squat");

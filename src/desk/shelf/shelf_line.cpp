@@ -38,6 +38,14 @@ QString demandsCell(const Exercise& e) {
     return words.join(QStringLiteral(", "));
 }
 
+// A squat rack does not make a squat: words that name a pattern are left out.
+QString kitWords(const QString& kit) {
+    QString words;
+    for (const QString& word : findable(kit).split(u' ', Qt::SkipEmptyParts))
+        if (!fromWord<bw::Pattern>(word.toStdString())) words += QLatin1Char(' ') + word;
+    return words;
+}
+
 // All a word can find it by, but for demands, which are asked for by themselves.
 QString wordsOf(const Gym& gym, const Exercise& e) {
     QString words = findable(plain(e.name));
@@ -47,7 +55,7 @@ QString wordsOf(const Gym& gym, const Exercise& e) {
     for (const RoleId& role : e.roles) words += findable(plain(role.text()));
     for (const auto& [muscle, share] : e.muscles) words += findable(plain(muscle.text()));
     for (const auto& alternative : e.needs)
-        for (const KitNeed& need : alternative) words += findable(plain(kitWord(gym, need.kit)));
+        for (const KitNeed& need : alternative) words += kitWords(plain(kitWord(gym, need.kit)));
     return words + findable(plain(e.load.text()));
 }
 } // namespace

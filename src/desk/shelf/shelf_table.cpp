@@ -95,9 +95,9 @@ void ShelfTable::layOut() {
         int column, digits;
     };
     constexpr Wide shares[] = {{ShelfLine::Name, 28},    {ShelfLine::Pattern, 15},
-                               {ShelfLine::Roles, 15},   {ShelfLine::Kit, 16},
+                               {ShelfLine::Roles, 15},   {ShelfLine::Kit, 15},
                                {ShelfLine::Demands, 19}, {ShelfLine::Load, 13},
-                               {ShelfLine::Last, 12},    {ShelfLine::Months, 10}};
+                               {ShelfLine::Last, 14},    {ShelfLine::Months, 9}};
     int whole = 0;
     for (const Wide& s : shares) whole += s.digits;
     const double scale = 1.0 * viewport()->width() / whole;
