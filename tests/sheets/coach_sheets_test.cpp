@@ -80,9 +80,42 @@ TEST_CASE("initials grow where two active members share them") {
 TEST_CASE("the kit list counts what a full class needs, and says what goes in turns") {
     const QString text = allText(layoutKit(demoMonth().matter(), {}));
     for (const char* part : {"12 people, over the stations", "3 × Trap bar", "12 × Kettlebell",
-                             "all there are, in turns; 6 would be wanted", "2 × Sled lane",
-                             "6 start here", "12, 16, 20, 24 kg", "× Dumbbell", "free floor"})
+                             "in turns; 6 would be wanted", "2 × Sled lane", "6 start here",
+                             "12, 16, 20, 24 kg", "× Dumbbell", "free floor"})
         CHECK(has(text, part));
+}
+
+TEST_CASE("the kit list says what goes away, what stays and what is shared") {
+    const Layout layout = layoutKit(demoMonth().matter(), {});
+    const QString text = allText(layout);
+    for (const char* part : {"Clear away 12 Floor mat 12 Long band Put out 12 Kettlebell",
+                             "12 Kettlebell already out 6 Dumbbell", "shared with F",
+                             "shared with G", "all start here", "then all here"})
+        CHECK(has(text, part));
+    // in the rooms bold comes out and plain stands already
+    const auto weightOf = [&](const char* words, int nth) {
+        for (const TextItem& t : textsOf(layout))
+            if (t.text == QString::fromUtf8(words) && nth-- == 0) return t.type.weight;
+        throw std::runtime_error(words);
+    };
+    CHECK(weightOf("12 × Kettlebell", 0) == Weight::Bold); // of Power
+    CHECK(weightOf("12 × Kettlebell", 1) == Weight::Book); // of Strength, right after
+    CHECK(weightOf("6 × Dumbbell", 0) == Weight::Bold);
+}
+
+TEST_CASE("a room has a box for each station, of one width, in the order people go round") {
+    const Layout layout = layoutKit(demoMonth().matter(), {});
+    std::vector<QRectF> boxes;
+    for (const SheetPage& page : layout.pages)
+        for (const Item& item : page.items)
+            if (const auto* fill = std::get_if<FillItem>(&item))
+                boxes.push_back(fill->points.boundingRect());
+    REQUIRE(boxes.size() == 10);                           // A to J
+    for (const std::size_t first : {0U, 3U, 5U, 7U, 8U}) { // A B, D E, F G, H I, I J
+        CHECK(boxes[first].width() == Approx(boxes[first + 1].width()));
+        CHECK(boxes[first].top() == Approx(boxes[first + 1].top()));
+        CHECK(boxes[first].right() < boxes[first + 1].left());
+    }
 }
 
 TEST_CASE("the talk begins with what is new, then takes the weeks in turn, with the caution") {

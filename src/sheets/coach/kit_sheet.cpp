@@ -1,104 +1,58 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "blockwright/floor/kit_plan.hpp"
-#include "blockwright/ledger/mass_text.hpp"
-#include "sheets/coach/kit_boxes.hpp"
+#include "sheets/coach/kit_list.hpp"
+#include "sheets/coach/kit_room.hpp"
 #include "sheets/coach_sheets.hpp"
-#include "sheets/flow/sheet_flow.hpp"
-#include "sheets/slot_words.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace bw {
 
 namespace {
-using Look = PagePen::Look;
+constexpr double kListShare = 0.37;
+constexpr double kLeastBeside = 44, kMostBeside = 26; // ems: width of a page, height of a section
 
-QString massList(const std::set<Mass>& masses, MassUnit unit) {
-    QStringList texts;
-    for (const Mass m : masses) texts << printed(massNumber(m, unit));
-    return texts.join(QStringLiteral(", ")) + QLatin1Char(' ') + printed(std::string(wordOf(unit)));
-}
-
-QString loadsText(const KitLine& line, MassUnit unit) {
-    QStringList parts;
-    if (!line.loads.empty()) parts << massList(line.loads, unit);
-    if (line.total) {
-        const QString lo = printed(massText(line.total->lo(), unit)),
-                      hi = printed(massText(line.total->hi(), unit));
-        parts << (line.total->single()
-                      ? lo
-                      : sheetSay(QT_TRANSLATE_NOOP("bw::sheets", "%1 to %2")).arg(lo, hi));
-    }
-    if (!line.plates.empty())
-        parts << sheetSay(QT_TRANSLATE_NOOP("bw::sheets", "plates %1"))
-                     .arg(massList(line.plates, unit));
-    return parts.join(QStringLiteral("; "));
-}
-
-class KitRows {
+class KitPage {
 public:
-    KitRows(const SheetMatter& matter, SheetFlow& flow, MassUnit unit)
-        : matter_(matter), flow_(flow), t_(flow.type()), unit_(unit) {}
+    KitPage(SheetFlow& flow, const KitWords& words)
+        : flow_(flow), words_(words), em_(flow.type().body) {}
 
-    void section(const KitSection& section) {
-        const int people = matter_.gym.settings.places;
-        const char* how =
-            section.together ? QT_TRANSLATE_NOOP("bw::sheets", "%1 people, all at the same station")
-                             : QT_TRANSLATE_NOOP("bw::sheets", "%1 people, over the stations");
-        flow_.heading(sectionName(sectionAt(matter_.block, section.section)->kind),
-                      section.stations.size() > 1
-                          ? sheetSay(how).arg(people)
-                          : sheetSay(QT_TRANSLATE_NOOP("bw::sheets", "%1 people")).arg(people));
-        if (section.kit.empty())
-            flow_.text(sheetSay(QT_TRANSLATE_NOOP("bw::sheets", "Nothing to put out.")),
-                       {{t_.body}, Ink::Quiet, Rank::Second}, 0, SheetFlow::Keep::WithNext);
-        for (const KitLine& line : section.kit) row(line);
-        putStations(flow_, matter_, section);
+    void section(const KitSection& section, const KitSection* before) {
+        const auto moves = kitMoves(before ? before->kit : std::vector<KitLine>{}, section.kit);
+        flow_.heading(words_.heading(section), words_.people(section));
+        if (!beside(section, moves)) below(section, moves);
     }
 
 private:
-    void row(const KitLine& line) {
-        Band band;
-        PagePen pen(flow_.ruler(), band.items);
-        const double em = t_.body, tick = 0.9 * em, name = 5 * em;
-        const double middle = 0.45 * flow_.width();
-        const QRectF box(0.1 * em, 0.2 * em, tick, tick);
-        pen.stroke(QPolygonF(box), 2 * t_.hair, Ink::Text);
-        const Look bold{{em, Weight::Bold}, Ink::Text, Rank::Key},
-            book{{em}, Ink::Text, Rank::Second};
-        pen.right(QString::number(line.units), {name - em, 0.95 * em}, name - 2 * em, bold);
-        BandColumn(band, flow_.ruler(), middle - name - em, name).add(nameOfKit(line.kit), book);
-        Band right;
-        BandColumn loads(right, flow_.ruler(), flow_.width() - middle, middle);
-        loads.add(loadsOf(line), book);
-        if (line.shared()) loads.add(sharedText(line), {{em}, Ink::Accent, Rank::Second});
-        pen.put(right.items, {});
-        band.height = std::max({band.height, right.height, kPitch * em}) + 0.25 * em;
-        flow_.put(std::move(band), 0, SheetFlow::Keep::WithNext);
+    // List and room side by side; false where they are too tall or the page too narrow.
+    bool beside(const KitSection& section, const std::vector<KitMove>& moves) {
+        if (flow_.width() < kLeastBeside * em_) return false;
+        const double list = kListShare * flow_.width(), left = list + 1.5 * em_;
+        auto room = kitRoom(flow_, words_, section, moves, flow_.width() - left);
+        Band both;
+        PagePen pen(flow_.ruler(), both.items);
+        for (const Band& row : kitList(flow_, words_, section, moves, list)) {
+            pen.put(row.items, {0, both.height});
+            both.height += row.height;
+        }
+        if (!room || std::max(both.height, room->height) > kMostBeside * em_) return false;
+        pen.put(room->items, {left, 0});
+        both.height = std::max(both.height, room->height);
+        flow_.put(std::move(both), 0);
+        return true;
     }
-    QString loadsOf(const KitLine& line) const {
-        const KitItem* item = matter_.gym.findKit(line.kit);
-        const bool known = !line.loads.empty() || line.total;
-        if (known || !item || (item->loads.empty() && !item->bar)) return loadsText(line, unit_);
-        return sheetSay(QT_TRANSLATE_NOOP("bw::sheets", "loads are still to be found"));
-    }
-    QString nameOfKit(const KitId& id) const {
-        const KitItem* item = matter_.gym.findKit(id);
-        return printed(item ? item->name : id.text());
-    }
-    static QString sharedText(const KitLine& line) {
-        if (line.units == 0)
-            return sheetSay(QT_TRANSLATE_NOOP("bw::sheets", "the gym has none; %1 would be wanted"))
-                .arg(line.wanted);
-        return sheetSay(
-                   QT_TRANSLATE_NOOP("bw::sheets", "all there are, in turns; %1 would be wanted"))
-            .arg(line.wanted);
+    void below(const KitSection& section, const std::vector<KitMove>& moves) {
+        for (Band& row : kitList(flow_, words_, section, moves, flow_.width()))
+            flow_.put(std::move(row), 0, SheetFlow::Keep::WithNext);
+        if (auto room = kitRoom(flow_, words_, section, moves, flow_.width()))
+            flow_.put(std::move(*room), 0.7 * em_);
+        else
+            putStationLines(flow_, words_, section);
     }
 
-    const SheetMatter& matter_;
     SheetFlow& flow_;
-    const SheetType& t_;
-    MassUnit unit_;
+    const KitWords& words_;
+    double em_;
 };
 } // namespace
 
@@ -107,13 +61,17 @@ Layout layoutKit(const SheetMatter& matter, const SheetOptions& options) {
     words.sentence = sheetSay(QT_TRANSLATE_NOOP(
         "bw::sheets", "What stands where before each section, for a full class; loads are those on "
                       "the members’ cards."));
-    words.note = sheetSay(QT_TRANSLATE_NOOP("bw::sheets", "For the coach."));
+    words.note = sheetSay(QT_TRANSLATE_NOOP(
+        "bw::sheets", "For the coach. In the rooms, bold comes out for this section and plain "
+                      "stands already. The rooms are sketches, not to scale."));
     const auto plan = kitPlan(matter.gym, matter.block, matter.ledger);
+    const KitWords kit(matter, options.massUnit);
     return forStanding([&](SheetReader reader) {
         SheetFlow flow(SheetKind::Kit, matter.block, words, options, reader);
-        KitRows rows(matter, flow, options.massUnit);
+        KitPage page(flow, kit);
+        const KitSection* before = nullptr;
         for (const KitSection& section : plan)
-            if (!section.stations.empty()) rows.section(section);
+            if (!section.stations.empty()) page.section(section, std::exchange(before, &section));
         return flow.done();
     });
 }
