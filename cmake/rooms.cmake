@@ -13,8 +13,7 @@ endif()
 function(bw_common target)
   target_compile_options(${target} PRIVATE ${BW_WARNINGS})
   target_include_directories(${target} PRIVATE ${PROJECT_SOURCE_DIR}/src)
-  # What Debian asks of programs that read files of others.
-  target_compile_definitions(${target} PRIVATE $<$<CONFIG:Release>:_FORTIFY_SOURCE=2>)
+  # What Debian asks of a program: its table of addresses can't be written once it runs.
   target_link_options(${target} PUBLIC $<$<CONFIG:Release>:LINKER:-z,relro,-z,now>)
   if(BLOCKWRIGHT_SANITIZE)
     target_compile_options(${target} PUBLIC -fsanitize=${BLOCKWRIGHT_SANITIZE}
