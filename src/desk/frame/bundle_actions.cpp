@@ -2,6 +2,7 @@
 #include "desk/frame/bundle_actions.hpp"
 
 #include "desk/frame/actions.hpp"
+#include "desk/frame/backing_up.hpp"
 #include "desk/frame/gym_opening.hpp"
 #include "desk/frame/notice.hpp"
 #include "desk/frame/prompts.hpp"
@@ -55,9 +56,12 @@ void BundleActions::bringIn() {
             tr("%n exercise(s), ", nullptr, static_cast<int>(bundle->shelf.size())) +
             tr("%n member(s) ", nullptr, static_cast<int>(bundle->members.size())) +
             tr("and %n result(s).", nullptr, static_cast<int>(bundle->results.size())) +
-            tr(" What has the same name or month here is replaced. This can't be undone."),
+            tr(" What has the same name or month here is replaced. This can't be undone, but a "
+               "backup is made first."),
         {tr("Bring it in")});
-    if (chosen == 0) notice_.hear(importBundle(gym_, *bundle));
+    if (chosen != 0) return;
+    const auto kept = backUpBefore(gym_.file(), BackupReason::Import);
+    if (notice_.hear(importBundle(gym_, *bundle))) notice_.hear(kept);
 }
 
 void BundleActions::write() {

@@ -9,6 +9,7 @@
 #include "desk/floor/floor_line.hpp"
 #include "desk/floor/floor_page.hpp"
 #include "desk/frame/actions.hpp"
+#include "desk/frame/backing_up.hpp"
 #include "desk/frame/bundle_actions.hpp"
 #include "desk/frame/frame_style.hpp"
 #include "desk/frame/headline.hpp"
@@ -48,6 +49,7 @@ Workspace::Workspace(std::unique_ptr<OpenGym> gym, Actions& actions, QWidget* pa
     pages_->addWidget(noMonth_ = emptyMonth(actions));
     listening_ = gym_->changed.connect([this](const auto&) { notice_->quiet(); });
     connect(&draft_, &Draft::changed, content_, [this] { follow(); });
+    connect(new DailyBackup(gym_->file(), content_), &DailyBackup::failed, notice_, &Notice::tell);
     goTo(bench_);
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/ledger/ledger_actions.hpp"
 
+#include "desk/frame/backing_up.hpp"
 #include "desk/frame/notice.hpp"
 #include "desk/frame/prompts.hpp"
 #include "desk/frame/whole_file.hpp"
@@ -84,6 +85,18 @@ void LedgerActions::writeMember() {
     if (notice_.hear(bundle)) notice_.hear(writeWhole(*file, writeBundle(*bundle)));
 }
 
+namespace {
+// Backups are left as they are.
+QString stillIn(const GymFile& file, const MemberId& member) {
+    const auto holding = backupsHolding(file.path(), member);
+    if (!holding || holding->empty()) return {};
+    return LedgerActions::tr("\n\n%n backup(s) hold the member, or can't be read. To be rid of "
+                             "them, too, delete them from %1.",
+                             nullptr, static_cast<int>(holding->size()))
+        .arg(QString::fromStdString(backupFolder(file.path()).string()));
+}
+} // namespace
+
 void LedgerActions::eraseMember() {
     const Member* member = page_.member();
     if (!member) return;
@@ -102,7 +115,8 @@ void LedgerActions::eraseMember() {
                 .arg(plain(member->name)) +
             results +
             tr(".\n\nThis can't be undone, and what was done before can't be undone after it. "
-               "Copies, bundles and tables that were written before still hold the member."),
+               "Copies, bundles and tables that were written before still hold the member.") +
+            stillIn(gym_.file(), id),
         {tr("Erase %1").arg(plain(member->name))});
     if (chosen == 0) notice_.hear(bw::eraseMember(gym_, id));
 }
@@ -114,7 +128,9 @@ void LedgerActions::bringIn() {
     const auto text = readWhole(*file, kMostCsvBytes);
     if (!notice_.hear(text)) return;
     ImportDialog dialog(gym_, QFileInfo(*file).fileName(), *text, page_.window());
-    if (dialog.exec() == QDialog::Accepted) notice_.hear(dialog.store());
+    if (dialog.exec() != QDialog::Accepted) return;
+    const auto kept = backUpBefore(gym_.file(), BackupReason::Import);
+    if (notice_.hear(dialog.store())) notice_.hear(kept);
 }
 
 // A part of the table after the other, so that the years need no room.
