@@ -130,7 +130,7 @@ void CardSetter::pair(Band& band, double left, double room, const QString& text,
     const double used = ruler_.width(text, look.type), beside = ruler_.width(more, moreLook.type);
     BandColumn lines(band, ruler_, room, left);
     lines.add(text, look);
-    if (used + gap + beside <= room)
+    if (used + gap + beside + gap <= room) // clear of the next column
         PagePen(ruler_, band.items).left(more, {left + used + gap, base}, beside, moreLook);
     else
         lines.add(more, moreLook);
