@@ -21,7 +21,7 @@ _bwright_value() # OPTION WORD HELP: 1 when the option takes nothing
     takes=$(sed -nE "s/^  $1 ([^ ]+).*/\1/p" <<<"$3")
     case $takes in
     '' | Needs: | Excludes:) return 1 ;;
-    FILE.bwgym) _bwright_files .bwgym "$2" ;;
+    FILE.bwgym | NO.\|FILE) _bwright_files .bwgym "$2" ;;
     FILE | NO.\|FILE) case $1 in
         --bundle) _bwright_files .json "$2" ;;
         --csv) _bwright_files .csv "$2" ;;

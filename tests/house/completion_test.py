@@ -91,6 +91,7 @@ class FilesTest(unittest.TestCase):
 
     def test_an_option_is_offered_folders_and_the_files_it_takes(self):
         self.assertEqual(self.offered("check", "--gym", ""), {"sheets", "a gym.bwgym", "g[o-z].bwgym"})
+        self.assertEqual(self.offered("restore", "--backup", "a"), {"a gym.bwgym"})
         self.assertEqual(self.offered("check", "--bundle", ""), {"sheets", "month.bundle.json"})
         self.assertEqual(self.offered("import", "--csv", ""), {"sheets", "lifts.csv"})
         self.assertEqual(self.offered("sheets", "--out", ""), {"sheets"})
