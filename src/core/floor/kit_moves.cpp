@@ -23,6 +23,7 @@ KitMove moveOf(const KitLine* before, const KitLine& now) {
 
 std::vector<KitMove> kitMoves(const std::vector<KitLine>& before, const std::vector<KitLine>& now) {
     std::vector<KitMove> moves;
+    moves.reserve(before.size() + now.size());
     for (const KitLine& line : now) moves.push_back(moveOf(lineOf(before, line.kit), line));
     for (const KitLine& line : before)
         if (line.units > 0 && !lineOf(now, line.kit))
