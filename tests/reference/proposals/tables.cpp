@@ -21,8 +21,8 @@ using nlohmann::json;
 using Whole = std::int64_t;
 using Rows = std::vector<std::vector<Whole>>;
 
-constexpr double kHalves = 2;     // of a point of penalty
-constexpr double kGrains = 2'000; // of a set: half rounds, weights in hundredths, shares in tenths
+constexpr double kHalves = 2;      // of a point of penalty
+constexpr double kGrains = 20'000; // of a set: half rounds, weights and shares in hundredths
 constexpr std::array kLevels{"stop", "look", "note"};
 constexpr std::array kWhole{"session-length", "section-length", "pattern-missing",     "push-pull",
                             "knee-hip",       "one-sided",      "horizontal-vertical", "planes",
