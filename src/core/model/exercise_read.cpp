@@ -51,11 +51,7 @@ std::string listed(const std::vector<std::string>& words) {
         text += (i == 0 ? "" : i + 1 == words.size() ? " or " : ", ") + words[i];
     return text;
 }
-template <class E> std::string listedWords() {
-    std::vector<std::string> words;
-    for (const std::string_view w : Spelling<E>::words) words.push_back(spacedWord(w));
-    return listed(words);
-}
+template <class E> std::string listedWords() { return listed(spacedWords<E>()); }
 
 Message notOne(std::string_view typed, std::string words) {
     return {"“%1” is not understood: write %2.", {quoted(typed), std::move(words)}};

@@ -27,7 +27,7 @@ void append(std::string& text, const std::string& word, std::string_view between
     text += word;
 }
 
-std::string orNone(std::string text) { return text.empty() ? "none" : text; }
+std::string orNone(const std::string& text) { return text.empty() ? "none" : text; }
 
 struct Part {
     std::string word;
@@ -112,12 +112,6 @@ std::string sidesText(Sides sides) {
 std::string skillText(int skill) {
     if (skill == 1) return "1 (anyone)";
     return skill == 2 ? "2 (needs teaching)" : "3 (needs weeks of coaching)";
-}
-
-template <class E> std::vector<std::string> spacedWords() {
-    std::vector<std::string> words;
-    for (const std::string_view word : Spelling<E>::words) words.push_back(spacedWord(word));
-    return words;
 }
 
 // The shipped words and those that stand on this Shelf.

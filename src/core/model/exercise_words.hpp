@@ -11,6 +11,13 @@ namespace bw {
 
 [[nodiscard]] std::string spacedWord(std::string_view word); // "trunk-stability": "trunk stability"
 
+template <class E> [[nodiscard]] std::vector<std::string> spacedWords() {
+    std::vector<std::string> words;
+    words.reserve(kCount<E>);
+    for (const std::string_view word : Spelling<E>::words) words.push_back(spacedWord(word));
+    return words;
+}
+
 // Ids: those shipped, then those that stand on this gym's Shelf.
 [[nodiscard]] std::vector<std::string> roleWords(const Gym& gym);
 [[nodiscard]] std::vector<std::string> muscleWords(const Gym& gym);
