@@ -78,7 +78,7 @@ std::string groupText(const Shelf& shelf, const Block& block, Place place, Week 
     const Group& group = *groupAt(block, place);
     place.slot = 0;
     const std::string letter = groupLetter(block, place);
-    const PlanStep step = classPlan(block, place)[static_cast<std::size_t>(week.index())];
+    const PlanStep step = planStep(block, place, week);
     std::string text = "\n" + letter + ": rounds " + roundsText(step.rounds);
     text += ", " + std::string(group.rest.hi() > Millis{0} ? "rest " : "") + restText(group.rest);
     if (step.rir) text += ", " + effortText(Range<Rir>(*step.rir)) + " in reserve";

@@ -18,11 +18,11 @@ struct Program {
     TempFolder home;
     QProcess process;
 
-    void start(const QStringList& arguments) {
+    void start(const QStringList& arguments, const char* platform = "offscreen") {
         QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
         environment.insert(QStringLiteral("BLOCKWRIGHT_HOME"),
                            QString::fromStdString(home.path().string()));
-        environment.insert(QStringLiteral("QT_QPA_PLATFORM"), QStringLiteral("offscreen"));
+        environment.insert(QStringLiteral("QT_QPA_PLATFORM"), QLatin1String(platform));
         process.setProcessEnvironment(environment);
         process.start(QStringLiteral(BW_BINARY_DIR "/bin/blockwright"), arguments);
         REQUIRE(process.waitForStarted());
@@ -68,6 +68,15 @@ TEST_CASE("A polite kill closes the window, and the gym can be written at once")
     const auto next = GymFile::open(p.home / "gym.bwgym");
     REQUIRE(next.ok());
     CHECK((*next)->writable());
+}
+
+TEST_CASE("Help and version need no display") {
+    Program p;
+    for (const char* asked : {"--help", "--version"}) {
+        p.start({QLatin1String(asked)}, "there-is-none");
+        CHECK(p.ended() == 0);
+        CHECK(p.said().find("lockwright") != std::string::npos);
+    }
 }
 
 TEST_CASE("What the command line does not allow ends with 2 and says why") {

@@ -19,6 +19,8 @@ struct PlanStep {
 
 // A step for each week of the stair. The place must be a slot of the block.
 [[nodiscard]] std::vector<PlanStep> classPlan(const Block& block, Place slot);
+// Of one week; a week past the end has the last step.
+[[nodiscard]] PlanStep planStep(const Block& block, Place slot, Week week);
 
 // By sevens from the first day of the month; what is left of the month stays with the last week of
 // the stair. None for a date of another month.

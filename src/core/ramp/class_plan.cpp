@@ -41,6 +41,11 @@ std::vector<PlanStep> classPlan(const Block& block, Place place) {
     return out;
 }
 
+PlanStep planStep(const Block& block, Place slot, Week week) {
+    const std::vector<PlanStep> plan = classPlan(block, slot);
+    return plan[std::min(static_cast<std::size_t>(week.index()), plan.size() - 1)];
+}
+
 std::optional<Week> weekOfDate(const Block& block, Date date) {
     if (date.month() != block.month) return std::nullopt;
     const auto day = static_cast<int>((date.days() - firstOf(block.month).days()).count());

@@ -35,23 +35,35 @@ void reportFirstPaint(MainWindow& window) {
         QCoreApplication::quit();
     });
 }
+
+void nameProgram() {
+    QCoreApplication::setApplicationName(QStringLiteral("Blockwright"));
+    QCoreApplication::setApplicationVersion(QStringLiteral(BLOCKWRIGHT_VERSION));
+}
+
+// Help and version need no display. What is wrong with the rest is told later, when Qt has taken
+// its own options out.
+bool answersAtOnce(int argc, char* argv[]) {
+    const QCoreApplication app(argc, argv);
+    nameProgram();
+    const auto launch = readLaunch(QCoreApplication::arguments());
+    if (!launch || launch->answer.isEmpty()) return false;
+    std::fputs(launch->answer.toUtf8().constData(), stdout);
+    return true;
+}
 } // namespace
 
 int runDesk(int argc, char* argv[]) {
+    if (answersAtOnce(argc, argv)) return 0;
     QGuiApplication::setHighDpiScaleFactorRoundingPolicy(
         Qt::HighDpiScaleFactorRoundingPolicy::PassThrough);
     QApplication app(argc, argv);
-    QApplication::setApplicationName(QStringLiteral("Blockwright"));
-    QApplication::setApplicationVersion(QStringLiteral(BLOCKWRIGHT_VERSION));
+    nameProgram();
     QGuiApplication::setDesktopFileName(QStringLiteral("io.github.blockwright.Blockwright"));
     const auto launch = readLaunch(QApplication::arguments());
     if (!launch) {
         std::fprintf(stderr, "%s\n", launch.why().english().c_str());
         return 2;
-    }
-    if (!launch->answer.isEmpty()) {
-        std::fputs(launch->answer.toUtf8().constData(), stdout);
-        return 0;
     }
     const CleanExit leaving(nullptr);
     applyTheme(app, launch->theme.value_or(Remembered::theme()));

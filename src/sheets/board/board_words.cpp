@@ -16,16 +16,12 @@ const QString& none() {
     return dash;
 }
 
-PlanStep stepOf(const Block& block, Place slot, Week week) {
-    return classPlan(block, slot)[static_cast<std::size_t>(week.index())];
-}
-
 // "3 in reserve" where the slots agree, else "B1 2, B2 3 in reserve".
 QString reserveOf(const Group& group, const Block& block, Place place, Week week) {
     QStringList each, values;
     for (int i = 0; i < static_cast<int>(group.slots.size()); ++i) {
         const Place slot{place.section, place.group, i};
-        const PlanStep step = stepOf(block, slot, week);
+        const PlanStep step = planStep(block, slot, week);
         if (!step.rir) continue;
         values << printed(rirText(step.rir->reps()));
         each << slotLabel(block, slot) + QLatin1Char(' ') + values.back();
@@ -38,7 +34,7 @@ QString reserveOf(const Group& group, const Block& block, Place place, Week week
 
 QString headOf(const Group& group, const Block& block, Place place, Week week) {
     Group thisWeek = group;
-    thisWeek.rounds = stepOf(block, {place.section, place.group, 0}, week).rounds;
+    thisWeek.rounds = planStep(block, {place.section, place.group, 0}, week).rounds;
     QStringList parts{roundsAndRest(thisWeek), reserveOf(group, block, place, week)};
     parts.removeAll(QString());
     return parts.join(QStringLiteral(", "));
@@ -65,12 +61,13 @@ std::map<QString, QString> loadsOf(const SheetMatter& matter, const Member& memb
     std::map<QString, QString> loads;
     for (const CardPart& part : cardOf(matter, member, targets, unit).parts)
         for (const CardRow& row : part.rows) {
-            const auto w = static_cast<std::size_t>(week.index());
-            if (!row.instead.isEmpty())
+            if (!row.instead.isEmpty()) {
                 loads[row.label] = sheetSay(QT_TRANSLATE_NOOP("bw::sheets", "see card"));
-            else if (w < row.cells.size())
-                loads[row.label] =
-                    row.cells[w].load.isEmpty() ? row.cells[w].word : row.cells[w].load;
+            } else if (!row.cells.empty()) {
+                const auto w = static_cast<std::size_t>(week.index());
+                const CardCell& cell = row.cells[std::min(w, row.cells.size() - 1)];
+                loads[row.label] = cell.load.isEmpty() ? cell.word : cell.load;
+            }
         }
     return loads;
 }

@@ -59,6 +59,21 @@ TEST_CASE("a high week takes the high rounds, and an open slot has no dose") {
     CHECK_THROWS_AS(classPlan(b, Place{0, 0, 7}), std::logic_error);
 }
 
+TEST_CASE("a week past the end of the stair has its last step") {
+    Block month =
+        block("2026-09", {section(SectionKind::Strength, {group(rounds(2, 3), secondsRange(60, 90),
+                                                                {slot("squat", reps(5, 5))})})});
+    month.stair.resize(2);
+    const Place squat{0, 0, 0};
+    const auto plan = classPlan(month, squat);
+    REQUIRE(plan.size() == 2);
+    for (const int week : {1, 2, 4}) {
+        const PlanStep step = planStep(month, squat, Week::of(week).value());
+        CHECK(step.week == plan[week == 1 ? 0 : 1].week);
+        CHECK(step.rounds == plan[week == 1 ? 0 : 1].rounds);
+    }
+}
+
 TEST_CASE("weeks go by sevens, and the rest of the month stays with the last") {
     const Block b = pairDraft();
     struct Row {
