@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/almanac/almanac_filter.hpp"
 
+#include "desk/frame/typed_month.hpp"
 #include "desk/frame/words.hpp"
 
 #include <QCoreApplication>
-#include <QLocale>
 #include <QRegularExpression>
 
 #include <algorithm>
@@ -16,32 +16,6 @@ QString tr(const char* source) { return QCoreApplication::translate("almanac", s
 
 // Lower case, hyphens as blanks.
 QString even(QString text) { return text.toLower().replace(QLatin1Char('-'), QLatin1Char(' ')); }
-
-std::optional<int> monthNumber(const QString& word) {
-    constexpr int kShortest = 3, kMonths = 12;
-    if (word.size() < kShortest) return std::nullopt;
-    for (int m = 1; m <= kMonths; ++m)
-        if (QLocale().standaloneMonthName(m).toLower().startsWith(word)) return m;
-    return std::nullopt;
-}
-
-// Takes the month off the front of the words; nothing is taken when there is none.
-std::optional<Month> takeMonth(QStringList& words, Month latest) {
-    if (words.isEmpty()) return std::nullopt;
-    if (const auto month = Month::parse(words.first().toStdString())) {
-        words.removeFirst();
-        return month.value();
-    }
-    const auto number = monthNumber(words.first());
-    if (!number) return std::nullopt;
-    words.removeFirst();
-    bool isYear = false;
-    const int year = words.isEmpty() ? 0 : words.first().toInt(&isYear);
-    if (isYear) words.removeFirst();
-    const int usual = *number <= latest.month() ? latest.year() : latest.year() - 1;
-    const auto month = Month::of(isYear ? year : usual, *number);
-    return month ? std::optional(month.value()) : std::nullopt;
-}
 
 bool anyCell(const AlmanacRow& row, bool AlmanacCell::*what) {
     return std::any_of(row.cells.begin(), row.cells.end(),

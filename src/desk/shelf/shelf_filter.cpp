@@ -2,6 +2,7 @@
 #include "desk/shelf/shelf_filter.hpp"
 
 #include "blockwright/model/exercise_text.hpp"
+#include "desk/frame/typed_month.hpp"
 #include "desk/frame/words.hpp"
 #include "desk/ledger/ledger_words.hpp"
 
@@ -23,36 +24,6 @@ std::optional<int> takeNumber(QStringList& left) {
     if (!is || n < 0 || n > kMostMonths) return std::nullopt;
     left.removeFirst();
     return n;
-}
-
-std::optional<int> monthNumber(const QString& word) {
-    constexpr int kShortest = 3, kMonths = 12;
-    if (word.size() < kShortest) return std::nullopt;
-    for (int m = 1; m <= kMonths; ++m)
-        if (QLocale().standaloneMonthName(m).toLower().startsWith(word)) return m;
-    return std::nullopt;
-}
-
-std::optional<int> takeYear(QStringList& left) {
-    bool is = false;
-    const int year = left.isEmpty() ? 0 : left.first().toInt(&is);
-    if (!is || left.first().size() != 4) return std::nullopt;
-    left.removeFirst();
-    return year;
-}
-
-// A year may follow the month's name; else it is the last such month up to the latest.
-std::optional<Month> takeMonth(QStringList& left, Month latest) {
-    if (left.isEmpty()) return std::nullopt;
-    const auto written = Month::parse(left.first().toStdString());
-    const auto number = monthNumber(left.first());
-    if (!written && !number) return std::nullopt;
-    left.removeFirst();
-    if (written) return written.value();
-    const auto year = takeYear(left);
-    const int usual = *number <= latest.month() ? latest.year() : latest.year() - 1;
-    const auto month = Month::of(year.value_or(usual), *number);
-    return month ? std::optional(month.value()) : std::nullopt;
 }
 
 std::optional<Demand> demandOf(const QString& word) {
