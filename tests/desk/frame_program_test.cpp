@@ -79,6 +79,13 @@ TEST_CASE("Help and version need no display") {
     }
 }
 
+TEST_CASE("Help is given beside an option of Qt's own, too") {
+    Program p;
+    p.start({QStringLiteral("-platform"), QStringLiteral("offscreen"), QStringLiteral("--help")});
+    CHECK(p.ended() == 0);
+    CHECK(p.said().find("--demo") != std::string::npos);
+}
+
 TEST_CASE("What the command line does not allow ends with 2 and says why") {
     Program p;
     p.start({QStringLiteral("--theme"), QStringLiteral("plaid")});

@@ -41,20 +41,23 @@ void nameProgram() {
     QCoreApplication::setApplicationVersion(QStringLiteral(BLOCKWRIGHT_VERSION));
 }
 
+bool answered(const Result<Launch>& launch) {
+    if (!launch || launch->answer.isEmpty()) return false;
+    std::fputs(launch->answer.toUtf8().constData(), stdout);
+    return true;
+}
+
 // Help and version need no display. What is wrong with the rest is told later, when Qt has taken
 // its own options out.
 bool answersAtOnce(int argc, char* argv[]) {
     const QCoreApplication app(argc, argv);
     nameProgram();
-    const auto launch = readLaunch(QCoreApplication::arguments());
-    if (!launch || launch->answer.isEmpty()) return false;
-    std::fputs(launch->answer.toUtf8().constData(), stdout);
-    return true;
+    return answered(readLaunch(QCoreApplication::arguments()));
 }
 } // namespace
 
 int runDesk(int argc, char* argv[]) {
-    if (answersAtOnce(argc, argv)) return 0;
+    if (argc > 1 && answersAtOnce(argc, argv)) return 0;
     QGuiApplication::setHighDpiScaleFactorRoundingPolicy(
         Qt::HighDpiScaleFactorRoundingPolicy::PassThrough);
     QApplication app(argc, argv);
@@ -65,6 +68,7 @@ int runDesk(int argc, char* argv[]) {
         std::fprintf(stderr, "%s\n", launch.why().english().c_str());
         return 2;
     }
+    if (answered(launch)) return 0; // beside an option of Qt's own
     const CleanExit leaving(nullptr);
     applyTheme(app, launch->theme.value_or(Remembered::theme()));
     MainWindow window;
