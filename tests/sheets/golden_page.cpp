@@ -94,7 +94,7 @@ QImage greyPage(const Layout& layout, int page) {
     return out;
 }
 
-PageDifference differenceOf(const QImage& kept, const QImage& now) {
+PageDifference comparePages(const QImage& kept, const QImage& now) {
     PageDifference out;
     if (kept.size() != now.size()) return out;
     const QImage a = averaged(kept), b = averaged(now);
@@ -108,7 +108,7 @@ std::string checkedAgainstGolden(const std::string& name, const Layout& layout, 
     if (const QByteArray set = qgetenv("BLOCKWRIGHT_WRITE"); !set.isEmpty())
         return now.save(kept(name)) ? "" : kept(name).toStdString() + " could not be written";
     const QImage golden(kept(name));
-    const PageDifference difference = differenceOf(golden, now);
+    const PageDifference difference = comparePages(golden, now);
     return difference.worst <= kMostAstray ? "" : writtenOut(name, now, difference);
 }
 

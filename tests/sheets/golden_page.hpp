@@ -22,7 +22,7 @@ struct PageDifference {
     QRect where;      // that patch, in dots of the page
     QImage picture;   // the kept page pale, what differs dark, a frame around the patch
 };
-[[nodiscard]] PageDifference differenceOf(const QImage& kept, const QImage& now);
+[[nodiscard]] PageDifference comparePages(const QImage& kept, const QImage& now);
 
 // Empty when the page looks as tests/sheets/golden/NAME.png. Else what differs, and where the
 // page as it is now and a picture of the difference were written. With BLOCKWRIGHT_WRITE=1 the

@@ -46,7 +46,7 @@ double someLine(const SheetPage& page) {
     return texts[texts.size() / 2].at.y();
 }
 double astray(const Layout& before, const Layout& after) {
-    return differenceOf(greyPage(before, 0), greyPage(after, 0)).worst;
+    return comparePages(greyPage(before, 0), greyPage(after, 0)).worst;
 }
 } // namespace
 
@@ -88,15 +88,15 @@ TEST_CASE("greys that a rasteriser draws a little otherwise are the same page") 
                 const int grey = page.constScanLine(y)[x] + static_cast<int>(dice() % 5) - 2;
                 rough.scanLine(y)[x] = static_cast<uchar>(std::clamp(grey, 0, 15));
             }
-        CHECK(differenceOf(page, rough).worst <= kMostAstray);
+        CHECK(comparePages(page, rough).worst <= kMostAstray);
     }
 }
 
 TEST_CASE("a page of another size is another page") {
     const QImage page = greyPage(demoSheet(SheetKind::Talk), 0);
-    CHECK(differenceOf(page, page).worst == 0);
-    CHECK(differenceOf(page, page.copy(0, 0, page.width() - 1, page.height())).worst == 1);
-    CHECK(differenceOf(QImage(), page).worst == 1);
+    CHECK(comparePages(page, page).worst == 0);
+    CHECK(comparePages(page, page.copy(0, 0, page.width() - 1, page.height())).worst == 1);
+    CHECK(comparePages(QImage(), page).worst == 1);
 }
 
 TEST_CASE("a page that differs is written beside a picture of the difference") {
