@@ -185,7 +185,9 @@ QString floorInShort(const FloorView& view) {
     if (!view.answer) return {};
     const FloorAnswer& a = *view.answer;
     const QString ends = tr("floor %1").arg(span(a.finish.p10, a.finish.p90));
-    return a.overrunChance > 0 ? tr("%1, %2 of classes too late").arg(ends, percent(a.overrunChance)) : ends;
+    return a.overrunChance > 0
+               ? tr("%1, %2 of classes too late").arg(ends, percent(a.overrunChance))
+               : ends;
 }
 
 QString finishSentence(const FloorView& view) {
