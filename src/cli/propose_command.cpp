@@ -58,10 +58,9 @@ Proposal searched(const Gym& gym, const Block& block, const ProposeOptions& opti
 }
 
 Proposal played(const Gym& gym, const Block& block, const ProposeOptions& options,
-                Proposal proposal, int keep, int runs, const Watch& watch) {
+                Proposal proposal, int keep, const Watch& watch) {
     FloorPlay play;
-    play.options.runs = runs;
-    play.options.threads = coresHere();
+    play.options = *options.floor;
     play.keep = keep;
     play.enough = watch.token();
     Progress progress("Playing the classes of the best:");
@@ -176,10 +175,15 @@ Exit ProposeCommand::run() {
     const auto block = source_.block(gym);
     ProposeOptions options = asked(gym, *block);
     const int keep = options.answers;
-    if (runs_ > 0) options.answers = std::max(keep, kPlayed);
+    if (runs_ > 0) {
+        options.answers = std::max(keep, kPlayed);
+        options.floor.emplace();
+        options.floor->runs = runs_;
+        options.floor->threads = options.threads;
+    }
     const Watch watch(seconds_);
     Proposal proposal = searched(gym, *block, options, watch);
-    if (runs_ > 0) proposal = played(gym, *block, options, std::move(proposal), keep, runs_, watch);
+    if (runs_ > 0) proposal = played(gym, *block, options, std::move(proposal), keep, watch);
     if (json_)
         sayJson(proposalJson(*block, proposal));
     else

@@ -68,7 +68,9 @@ void measure(const Gym& gym, const Block& draft, double most, Worst& out) {
     });
     const double start = spent();
     double first = 0;
-    const auto answer = propose(gym, draft, {}, end.get_token(), [&](double, double) {
+    ProposeOptions options;
+    options.floor.emplace(); // as the program asks: the classes will be played
+    const auto answer = propose(gym, draft, options, end.get_token(), [&](double, double) {
         if (first <= 0) first = spent() - start;
     });
     if (!answer) std::abort();

@@ -35,6 +35,9 @@ struct ProposeOptions {
     bool anew = false;
     std::optional<MemberId> member{}; // no answer meets a flag of this member
     std::vector<SpareKit> spare{};
+    // The classes that will be played of the answers, all weeks. Then the search counts what its
+    // rule kit-queue will add at least, so that the bound is one for the class played, too.
+    std::optional<FloorOptions> floor{};
     bool prove = true;      // false: good answers at once, and a bound that is low
     std::uint64_t seed = 1; // of the draws that look for a good answer to begin with
     int threads = 1;        // the answers are the same with any number
@@ -51,7 +54,8 @@ struct ProposedMonth {
     Block block; // the draft with the slots filled
     std::vector<ProposedSlot> slots;
     double penalty = 0;
-    Shift shift; // from the draft now to this
+    double queueing = 0; // that the simulated class adds at least; 0 once it was played
+    Shift shift;         // from the draft now to this
 };
 
 struct Proposal {

@@ -33,14 +33,6 @@ double perAmount(const Slot& slot, const Exercise& e) {
     return 0; // no pace for such a dose: no time
 }
 
-PlanWork workOf(const Slot& slot, const Exercise& e) {
-    return {.lo = static_cast<double>(slot.dose->amount().lo()),
-            .hi = static_cast<double>(slot.dose->amount().hi()),
-            .whole = slot.dose->measure() == Measure::Reps,
-            .perAmount = perAmount(slot, e),
-            .middle = setWork(*slot.dose, slot.tempo, e).middle.count()};
-}
-
 class Planner {
 public:
     Planner(const Gym& gym, const Block& block, Week week)
@@ -111,7 +103,7 @@ private:
         if (!e) return;
         PlanSlot out{.place = place,
                      .setup = e->setup.count(),
-                     .work = workOf(slot, *e),
+                     .work = planWork(slot, *e),
                      .alternatives = {static_cast<int>(plan_.alternatives.size()), 0},
                      .chosenOnEntry = false};
         for (const auto& one : e->needs) {
@@ -159,6 +151,14 @@ Range<int> roundsIn(RoundsMode mode, Range<int> rounds) {
     case RoundsMode::Open: break;
     }
     return rounds;
+}
+
+PlanWork planWork(const Slot& slot, const Exercise& e) {
+    return {.lo = static_cast<double>(slot.dose->amount().lo()),
+            .hi = static_cast<double>(slot.dose->amount().hi()),
+            .whole = slot.dose->measure() == Measure::Reps,
+            .perAmount = perAmount(slot, e),
+            .middle = setWork(*slot.dose, slot.tempo, e).middle.count()};
 }
 
 FloorPlan planFloor(const Gym& gym, const Block& block, Week week) {

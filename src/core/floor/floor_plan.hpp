@@ -91,6 +91,9 @@ struct FloorPlan {
 // Shortages must have been looked for before.
 [[nodiscard]] FloorPlan planFloor(const Gym& gym, const Block& block, Week week);
 
+// The work of a slot that has a dose.
+[[nodiscard]] PlanWork planWork(const Slot& slot, const Exercise& exercise);
+
 // What a week asks for of a group's rounds.
 [[nodiscard]] Range<int> roundsIn(RoundsMode mode, Range<int> rounds);
 

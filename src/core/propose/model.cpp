@@ -292,7 +292,7 @@ double Model::penalty(const Picks& picks, Sums& sums) const {
     }
     for (const PairTable& t : pairs_)
         cost += t.at(picks[static_cast<std::size_t>(t.a)], picks[static_cast<std::size_t>(t.b)]);
-    return cost + whole_.of(sums, reps) + lateCost(picks);
+    return cost + whole_.of(sums, reps) + whole_.queueing(sums) + lateCost(picks);
 }
 
 Block Model::filled(const Cast& cast) const {
@@ -307,6 +307,17 @@ Block Model::filled(const Cast& cast) const {
     return block;
 }
 
-double Model::checked(const Cast& cast) const { return check(task_->gym, filled(cast)).penalty; }
+double Model::queueing(const Cast& cast) const {
+    Sums sums = adder_.fixed();
+    for (std::size_t s = 0; s < seats_.size(); ++s)
+        for (const Choice& c : seats_[s].choices)
+            if (std::ranges::find(c.members, cast[s]) != c.members.end())
+                for (std::size_t i = 0; i < sums.size(); ++i) sums[i] += c.sums[i];
+    return whole_.queueing(sums);
+}
+
+double Model::checked(const Cast& cast) const {
+    return check(task_->gym, filled(cast)).penalty + queueing(cast);
+}
 
 } // namespace bw::proposing

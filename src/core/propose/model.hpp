@@ -53,11 +53,12 @@ public:
     [[nodiscard]] double fixed() const { return fixed_; } // whatever is chosen, matters left out
     [[nodiscard]] double grain() const { return grain_; } // penalties are multiples; 0: not known
 
-    // What check() says of the filled month, or less when it is unsure.
+    // What check() says of the filled month, or less when it is unsure; with queueing().
     [[nodiscard]] double penalty(const Picks& picks, Sums& room) const; // room to add up in
     [[nodiscard]] bool unsure() const { return unsure_; }
-    // The penalty as check() says it.
+    // The penalty as check() says it, and what the class will add at least for queueing.
     [[nodiscard]] double checked(const Cast& cast) const;
+    [[nodiscard]] double queueing(const Cast& cast) const;
     [[nodiscard]] Block filled(const Cast& cast) const;
 
 private:

@@ -38,6 +38,7 @@ public:
         if (!study) return std::nullopt;
         const CheckResult after = check(gym_, answer.block, {}, &*study);
         answer.penalty = after.penalty;
+        answer.queueing = 0;
         answer.shift = shiftBetween(before, after);
         return Played{answer, queuedIn(answer, *study)};
     }

@@ -100,11 +100,15 @@ private:
     Pool pool_;
 };
 
+double whole(const ProposedMonth& month) { return month.penalty + month.queueing; }
+
 ProposedMonth monthOf(const Model& model, const Found& found, const CheckResult& now) {
     const Task& task = model.task();
-    ProposedMonth out{.block = model.filled(found.cast), .slots = {}, .penalty = 0, .shift = {}};
+    ProposedMonth out{
+        .block = model.filled(found.cast), .slots = {}, .penalty = 0, .queueing = 0, .shift = {}};
     const CheckResult then = check(task.gym, out.block);
     out.penalty = then.penalty;
+    out.queueing = model.queueing(found.cast);
     out.shift = shiftBetween(now, then);
     for (std::size_t s = 0; s < found.cast.size(); ++s) {
         const Place place = model.seats()[s].place;
@@ -124,7 +128,7 @@ Message noAnswer() {
 
 double Proposal::gap() const {
     if (answers.empty()) return 0;
-    const double open = answers.front().penalty - bound;
+    const double open = answers.front().penalty + answers.front().queueing - bound;
     return open > kSlip ? open : 0;
 }
 
@@ -143,11 +147,11 @@ Result<Proposal> propose(const Gym& gym, const Block& draft, const ProposeOption
     for (const Found& f : found) {
         out.answers.push_back(monthOf(model, f, now));
         // What was searched must be what is checked; where it is not, nothing is proved.
-        if (!model.unsure() && std::abs(out.answers.back().penalty - f.penalty) > kSlip)
+        if (!model.unsure() && std::abs(whole(out.answers.back()) - f.penalty) > kSlip)
             out.bound = std::min(out.bound, model.fixed());
     }
     std::stable_sort(out.answers.begin(), out.answers.end(),
-                     [](const auto& a, const auto& b) { return a.penalty < b.penalty - kSlip; });
+                     [](const auto& a, const auto& b) { return whole(a) < whole(b) - kSlip; });
     return out;
 }
 

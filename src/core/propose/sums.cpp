@@ -22,7 +22,8 @@ double partOf(const Exercise& e, int index) {
 }
 
 Adder::Adder(const Task& task)
-    : task_(task), leastShare_(limitIn(task.gym.settings, "pattern-missing", "least_share").lo) {
+    : task_(task), leastShare_(limitIn(task.gym.settings, "pattern-missing", "least_share").lo),
+      waits_(task) {
     const Block& block = *task.block;
     for (const Week w : weeksOf(block))
         if (const RoundsMode mode = block.step(w).rounds;
@@ -41,7 +42,7 @@ Adder::Adder(const Task& task)
 void Adder::addFixed() {
     const Task& task = task_;
     const Block& block = *task.block;
-    fixed_.resize(static_cast<std::size_t>(timeAt(modes_.size(), 0)));
+    fixed_.resize(static_cast<std::size_t>(waitAt(0) + waits_.sums()));
     for (const SlotGrains& slot : slotGrains(task.gym, block, {})) addBalance(slot, fixed_);
     std::vector<const Exercise*> seen;
     for (const SlotFact& slot : task.facts->slots) {
@@ -62,6 +63,7 @@ void Adder::addFixed() {
             for (std::size_t s = 0; s < time.sections.size(); ++s)
                 slotIn(fixed_, timeAt(m, s)) = time.sections[s].total.planned.count();
         }
+    waits_.addFixed(waitsIn(fixed_));
 }
 
 void Adder::addBalance(const SlotGrains& slot, Sums& to) const {
@@ -92,7 +94,11 @@ void Adder::addCounts(const SlotFact& slot, Sums& to) const {
     if (!task_.history->knows(e.id)) ++slotIn(to, at::fresh);
 }
 
-Sums Adder::of(const Filling& filling) const {
+std::span<std::int64_t> Adder::waitsIn(Sums& sums) const {
+    return std::span(sums).subspan(static_cast<std::size_t>(waitAt(0)));
+}
+
+Sums Adder::of(const Filling& filling) {
     Sums out(fixed_.size());
     SlotGrains seat = *std::find_if(seats_.begin(), seats_.end(), [&](const SlotGrains& s) {
         return s.place == filling.fact.place;
@@ -109,6 +115,7 @@ Sums Adder::of(const Filling& filling) const {
         slotIn(out, timeAt(m, section)) +=
             ExactTime{set}.count() * plannedRoundsDoubled(filling.fact.group->rounds, modes_[m]) /
             2;
+    waits_.add(filling.fact, waitsIn(out));
     return out;
 }
 

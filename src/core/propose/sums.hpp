@@ -4,6 +4,7 @@
 #pragma once
 #include "core/balance/sums.hpp"
 #include "core/propose/filling.hpp"
+#include "core/propose/kit_waits.hpp"
 #include "core/propose/task.hpp"
 
 #include <cstdint>
@@ -22,7 +23,7 @@ enum Index : int {
     family = 24,    // exercises that train each
     fresh = 29,     // exercises that no earlier month had
     carried = 30,   // main lifts of the newest month before that are again
-    time = 31       // by kind of week, then by section
+    time = 31       // by kind of week, then by section; then the lines at kit, see kit_waits.hpp
 };
 } // namespace at
 
@@ -36,7 +37,7 @@ public:
     explicit Adder(const Task& task);
 
     [[nodiscard]] const Sums& fixed() const { return fixed_; } // what no target changes
-    [[nodiscard]] Sums of(const Filling& filling) const;
+    [[nodiscard]] Sums of(const Filling& filling);
     [[nodiscard]] Sums months() const; // of the window, without the draft; balance only
 
     [[nodiscard]] const std::vector<RoundsMode>& modes() const { return modes_; }
@@ -44,9 +45,14 @@ public:
         return at::time + static_cast<int>(mode * task_.block->sections.size() + section);
     }
     [[nodiscard]] const std::vector<const Exercise*>& lastMains() const { return lastMains_; }
+    [[nodiscard]] const LeastWaits& waits() const { return waits_; }
+    [[nodiscard]] int waitAt(std::size_t line) const { // then how many slots take it
+        return timeAt(modes_.size(), 0) + 2 * static_cast<int>(line);
+    }
 
 private:
     void addFixed(); // all that no target changes
+    [[nodiscard]] std::span<std::int64_t> waitsIn(Sums& sums) const;
     void addBalance(const SlotGrains& slot, Sums& to) const;
     void addCounts(const SlotFact& slot, Sums& to) const;
 
@@ -55,6 +61,7 @@ private:
     std::vector<RoundsMode> modes_; // that the weeks have
     std::vector<const Exercise*> lastMains_;
     std::vector<SlotGrains> seats_; // of the targets, with any exercise
+    LeastWaits waits_;
     Sums fixed_;
 };
 

@@ -105,8 +105,12 @@ Result<std::shared_ptr<const Task>> taskOf(const Gym& gym, const Block& draft,
     if (asked.empty()) return Message{"There is no open slot to fill.", {}};
     auto block = std::make_unique<Block>(draft);
     for (const AskedSlot& one : asked) slotAt(*block, one.place)->exercise.reset();
-    auto task = std::make_shared<Task>(Task{
-        gym, std::move(block), std::make_unique<const History>(gym, draft.month), nullptr, {}});
+    auto task = std::make_shared<Task>(Task{gym,
+                                            std::move(block),
+                                            std::make_unique<const History>(gym, draft.month),
+                                            nullptr,
+                                            {},
+                                            options.floor});
     task->facts =
         std::make_unique<const Facts>(Facts::of(gym, *task->block, *task->history, Week::first()));
     const Member* member = options.member ? gym.findMember(*options.member) : nullptr;

@@ -18,8 +18,9 @@ struct Task {
     const Gym& gym;
     std::unique_ptr<const Block> block; // the draft, its targets open
     std::unique_ptr<const History> history;
-    std::unique_ptr<const Facts> facts; // of the block, in its first week
-    std::vector<Target> targets;        // in order of the session, at least one
+    std::unique_ptr<const Facts> facts;  // of the block, in its first week
+    std::vector<Target> targets;         // in order of the session, at least one
+    std::optional<FloorOptions> floor{}; // see ProposeOptions
 };
 
 // Why(): as propose().

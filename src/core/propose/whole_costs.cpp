@@ -10,6 +10,7 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <map>
 
 namespace bw::proposing {
 
@@ -55,6 +56,7 @@ WholeCosts::WholeCosts(const Task& task, const Adder& adder)
     novelty_ = costOf(gym, "novelty");
     carry_ = costOf(gym, "carry-over");
     stair_ = costOf(gym, "stair-jump");
+    queue_ = costOf(gym, "kit-queue");
     muscleBand_ = limitIn(gym, "muscle-dose", "sets");
     fresh_ = limitIn(gym, "novelty", "new");
     familyLeast_ = limitIn(gym, "pattern-missing", "slots").lo;
@@ -69,6 +71,7 @@ WholeCosts::WholeCosts(const Task& task, const Adder& adder)
     drawMuscles();
     drawCounts();
     drawTimes();
+    drawWaits();
 }
 
 bool WholeCosts::openElsewhere(bool hardOnly) const {
@@ -153,6 +156,29 @@ double WholeCosts::timeCost(const Sums& sums) const {
     }
     if (longest.count() > classEnd_) return cost + session_.stop;
     return longest.count() > nearEnd_ ? cost + session_.look : cost;
+}
+
+double WholeCosts::waitLimit(bool stop) const {
+    const char* name = stop ? "stop_seconds" : "look_seconds";
+    return limitIn(task_.gym.settings, "kit-queue", name).hi * 1000 * adder_.waits().members();
+}
+
+double WholeCosts::queueing(const Sums& sums) const {
+    std::map<KitId, double> worst;
+    const auto& lines = adder_.waits().lines();
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        const int at = adder_.waitAt(i);
+        if (get(sums, at + 1) == 0) continue;
+        const auto wait = static_cast<double>(get(sums, at));
+        const double cost = wait > waitLimit(true)    ? queue_.stop
+                            : wait > waitLimit(false) ? std::min(queue_.look, queue_.stop)
+                                                      : 0;
+        double& kit = worst[lines[i].kit];
+        kit = std::max(kit, cost);
+    }
+    double sum = 0;
+    for (const auto& [kit, cost] : worst) sum += cost;
+    return sum;
 }
 
 double WholeCosts::stairCost(double fewestReps) const {

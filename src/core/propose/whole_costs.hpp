@@ -39,8 +39,11 @@ class WholeCosts {
 public:
     WholeCosts(const Task& task, const Adder& adder);
 
-    // Of a filled month; the fewest middle reps of the strength slots that had no dose.
+    // Of a filled month; the fewest middle reps of the strength slots that had no dose. The rules
+    // of the floor are left out.
     [[nodiscard]] double of(const Sums& sums, double fewestReps) const;
+    // What the simulated class will add for queueing at kit, at least.
+    [[nodiscard]] double queueing(const Sums& sums) const;
 
     [[nodiscard]] const std::vector<Form>& forms() const { return forms_; }
     [[nodiscard]] const std::vector<Matter>& matters() const { return matters_; }
@@ -55,6 +58,7 @@ private:
     void drawMuscles();
     void drawCounts();
     void drawTimes();
+    void drawWaits();
     int form(std::vector<std::pair<int, double>> terms, double constant);
     int above(const std::vector<int>& sums, double unit); // broken when they are above 0
     [[nodiscard]] double levelCost(const ScaleCase& scale, bool more);
@@ -63,6 +67,7 @@ private:
     [[nodiscard]] double muscleCost(const Sums& sums) const;
     [[nodiscard]] double countCost(const Sums& sums) const;
     [[nodiscard]] double timeCost(const Sums& sums) const;
+    [[nodiscard]] double waitLimit(bool stop) const; // ms of all members
     [[nodiscard]] bool openElsewhere(bool hardOnly) const;
 
     const Task& task_;
@@ -75,7 +80,7 @@ private:
     bool unsure_ = false;
     bool anyOpen_ = false, hardOpen_ = false; // besides the targets
     double fewestReps_;
-    Cost session_, section_, family_, muscle_, novelty_, carry_, stair_;
+    Cost session_, section_, family_, muscle_, novelty_, carry_, stair_, queue_;
     LimitValue muscleBand_, fresh_;
     double familyLeast_, carryLeast_, stairMost_;
     std::int64_t classEnd_, nearEnd_; // milliseconds

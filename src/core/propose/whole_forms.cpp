@@ -6,6 +6,7 @@
 #include "core/rules/substitutes.hpp"
 
 #include <algorithm>
+#include <map>
 
 namespace bw::proposing {
 
@@ -197,6 +198,21 @@ void WholeCosts::drawTimes() {
     matters_.push_back(std::move(session));
     for (Matter& m : sections)
         if (!m.cases.empty()) matters_.push_back(std::move(m));
+}
+
+// One matter a kit item: it is found once, however many lines say so.
+void WholeCosts::drawWaits() {
+    std::map<KitId, Matter> byKit;
+    const auto& lines = adder_.waits().lines();
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        const int wait = adder_.waitAt(i), taken = above({wait + 1}, 1);
+        Matter& kit = byKit[lines[i].kit];
+        kit.least = std::min({0.0, queue_.look, queue_.stop});
+        for (const bool stop : {true, false})
+            kit.cases.push_back({{taken, form({{wait, -1}}, waitLimit(stop))},
+                                 stop ? queue_.stop : std::min(queue_.look, queue_.stop)});
+    }
+    for (auto& [kit, matter] : byKit) matters_.push_back(std::move(matter));
 }
 
 } // namespace bw::proposing

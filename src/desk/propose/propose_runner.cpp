@@ -32,6 +32,8 @@ void ProposeRunner::ask(std::shared_ptr<const Gym> gym, Gym::BlockPtr block,
     enough_ = {};
     options.threads = spareThreads();
     options.answers = kPlayed;
+    options.floor.emplace();
+    options.floor->threads = options.threads;
     const Ask ask{++asked_, std::move(gym), std::move(block), std::move(options), enough_};
     looking_ = true;
     deadline_.start();
@@ -80,7 +82,7 @@ void ProposeRunner::look(const Ask& ask, const std::stop_token& dropped) {
 
 void ProposeRunner::play(const Ask& ask, Proposal proposal, const std::stop_token& dropped) {
     FloorPlay play;
-    play.options.threads = ask.options.threads;
+    play.options = *ask.options.floor;
     play.keep = kKeep;
     play.drop = dropped;
     play.enough = ask.enough.get_token();
