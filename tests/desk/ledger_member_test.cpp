@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The member beside the grid, members coming and going, and tables of results.
+#include "desk/frame/actions.hpp"
 #include "desk/frame/workspace.hpp"
 #include "desk/ledger/day_bar.hpp"
 #include "desk/ledger/import_dialog.hpp"
@@ -11,7 +12,6 @@
 #include "support/catch.hpp"
 
 #include <QAbstractItemModelTester>
-#include <QAction>
 #include <QCheckBox>
 #include <QComboBox>
 #include <QDialogButtonBox>
@@ -27,7 +27,7 @@ using namespace bw::test;
 
 namespace {
 void choose(LedgerDesk& d, const char* action) {
-    auto* found = d.page->findChild<QAction*>(QLatin1String(action));
+    QAction* found = d.window.actions().find(QLatin1String(action));
     REQUIRE(found);
     found->trigger();
     d.settle();

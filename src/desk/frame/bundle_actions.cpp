@@ -40,6 +40,7 @@ BundleActions::BundleActions(OpenGym& gym, Actions& actions, Notice& notice, Wor
     auto* in = actions.add(tr("Gym"), QStringLiteral("bring-in"), tr("&Bring in a bundle…"), {},
                            nullptr, [this] { bringIn(); });
     in->setEnabled(gym.file().writable());
+    Actions::explain(in, tr("read-only"));
     actions.add(tr("Gym"), QStringLiteral("write-bundle"), tr("&Write as a bundle…"), {}, nullptr,
                 [this] { write(); });
 }

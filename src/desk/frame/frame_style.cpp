@@ -45,6 +45,7 @@ QHeaderView::section {
     color: @quiet; background: @paper; border: none; border-bottom: 1px solid @line; padding: 2px;
 }
 QFrame#notice { background: @wash; border: 1px solid @accent; border-radius: 3px; }
+QFrame#commands { background: @paper; border: 1px solid @quiet; border-radius: 2px; }
 QFrame#card { background: @paper; border: 1px solid @line; border-radius: 3px; }
 QLabel { color: @ink; background: transparent; }
 QLabel#trouble { color: @look; }

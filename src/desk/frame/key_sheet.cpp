@@ -14,12 +14,6 @@ namespace bw {
 namespace {
 QString tr(const char* text) { return QCoreApplication::translate("keys", text); }
 
-QString keysOf(const QAction& action) {
-    QStringList keys;
-    for (const QKeySequence& key : action.shortcuts())
-        keys << key.toString(QKeySequence::NativeText);
-    return keys.join(tr(" or "));
-}
 QStringList groupsOf(const Actions& actions) {
     QStringList groups;
     for (const auto& entry : actions.all())
@@ -28,6 +22,13 @@ QStringList groupsOf(const Actions& actions) {
 }
 } // namespace
 
+QStringList keysOf(const QAction& action) {
+    QStringList keys;
+    for (const QKeySequence& key : action.shortcuts())
+        keys << key.toString(QKeySequence::NativeText);
+    return keys;
+}
+
 QList<KeyLine> keyLines(const Actions& actions) {
     QList<KeyLine> lines;
     for (const QString& group : groupsOf(actions)) {
@@ -35,7 +36,8 @@ QList<KeyLine> keyLines(const Actions& actions) {
         for (const auto& entry : actions.all())
             if (entry.group == group && entry.action->isVisible() &&
                 !entry.action->shortcuts().isEmpty())
-                inGroup << KeyLine{entry.action->iconText(), keysOf(*entry.action)};
+                inGroup << KeyLine{entry.action->iconText(),
+                                   keysOf(*entry.action).join(tr(" or "))};
         if (!inGroup.isEmpty()) lines << KeyLine{group, {}} << inGroup;
     }
     return lines;

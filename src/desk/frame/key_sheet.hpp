@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <QList>
-#include <QString>
+#include <QStringList>
 
+class QAction;
 class QWidget;
 
 namespace bw {
@@ -15,6 +16,9 @@ struct KeyLine {
 };
 // Everything of the registry that has a key and is at hand, under the heading of its group.
 [[nodiscard]] QList<KeyLine> keyLines(const Actions& actions);
+
+// As the desktop writes them: "Ctrl+Shift+Z", "Ctrl+Y".
+[[nodiscard]] QStringList keysOf(const QAction& action);
 
 void showKeySheet(const Actions& actions, QWidget* window);
 

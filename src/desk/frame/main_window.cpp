@@ -2,6 +2,7 @@
 #include "desk/frame/main_window.hpp"
 
 #include "desk/frame/actions.hpp"
+#include "desk/frame/command_panel.hpp"
 #include "desk/frame/frame_style.hpp"
 #include "desk/frame/help_actions.hpp"
 #include "desk/frame/menus.hpp"
@@ -33,7 +34,8 @@ bool sameFile(const std::filesystem::path& a, const std::filesystem::path& b) {
 } // namespace
 
 MainWindow::MainWindow()
-    : stack_(new QStackedWidget(this)), start_(new StartPage(stack_)), theme_(Remembered::theme()) {
+    : stack_(new QStackedWidget(this)), start_(new StartPage(stack_)),
+      commands_(new CommandPanel(this)), theme_(Remembered::theme()) {
     setWindowIcon(programIcon());
     stack_->addWidget(start_);
     setCentralWidget(stack_);
@@ -81,6 +83,8 @@ void MainWindow::newActions() {
         setTheme(theme);
     });
     addHelpActions(*actions_, this);
+    actions_->add(tr("Help"), QStringLiteral("find-command"), tr("&Find a command…"), {Qt::Key_F3},
+                  nullptr, [this] { findCommand(); });
 }
 
 void MainWindow::rebuildMenus() {
@@ -134,6 +138,12 @@ void MainWindow::showStart() {
     stack_->setCurrentWidget(start_);
     rebuildMenus();
     start_->setFocus();
+}
+
+void MainWindow::findCommand() {
+    QList<CommandLine> lines = commandLines(*actions_, *menuBar());
+    if (stack_->currentWidget() == workspace_) lines += monthLines(workspace_->draft());
+    commands_->open(lines);
 }
 
 void MainWindow::askFile() {

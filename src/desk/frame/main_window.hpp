@@ -16,6 +16,7 @@ class QStackedWidget;
 namespace bw {
 
 class Actions;
+class CommandPanel;
 class StartPage;
 class Workspace;
 
@@ -47,6 +48,7 @@ private:
     void newActions();
     void rebuildMenus();
     void tell(const Message& trouble);
+    void findCommand();
     void askFile();
     void startEmpty(const QString& name);
     void startFromBundle();
@@ -57,6 +59,7 @@ private:
     StartPage* start_;
     Actions* actions_ = nullptr;
     Workspace* workspace_ = nullptr;
+    CommandPanel* commands_; // over all else
     Theme theme_ = Theme::System;
 };
 

@@ -57,6 +57,8 @@ void addGymMenu(QMenuBar& bar, const Actions& actions, bool gym,
 void buildMenus(QMenuBar& bar, const Actions& actions, bool gym,
                 const std::function<void(const QString&)>& openRecent) {
     bar.clear();
+    for (QMenu* old : bar.findChildren<QMenu*>(QString(), Qt::FindDirectChildrenOnly))
+        old->deleteLater(); // one of them may be open
     addGymMenu(bar, actions, gym, openRecent);
     if (gym) {
         QMenu* edit = bar.addMenu(tr("&Edit"));
@@ -68,6 +70,8 @@ void buildMenus(QMenuBar& bar, const Actions& actions, bool gym,
         addGroup(*edit->addMenu(stair), actions, stair);
         const QString shelf = QCoreApplication::translate("bw::ShelfPage", "Shelf");
         addGroup(*edit->addMenu(shelf), actions, shelf);
+        const QString ledger = QCoreApplication::translate("bw::LedgerActions", "Ledger");
+        addGroup(*edit->addMenu(ledger), actions, ledger);
         add(*bar.addMenu(tr("&Month")), actions,
             {"start-next", "start-empty", "copy-last", "copy-shown", "-", "previous-month",
              "next-month", "-", "remove-month"});
@@ -80,7 +84,8 @@ void buildMenus(QMenuBar& bar, const Actions& actions, bool gym,
              "previous-finding", "go-findings", "go-beam", "-", "board", "-"});
     }
     add(*view, actions, {"theme-system", "theme-light", "theme-dark"});
-    add(*bar.addMenu(tr("&Help")), actions, {"keys", "cautions", "-", "about"});
+    add(*bar.addMenu(tr("&Help")), actions,
+        {"find-command", "keys", "-", "cautions", "-", "about"});
 }
 
 QString themeActionId(Theme theme) {

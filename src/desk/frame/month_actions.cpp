@@ -17,6 +17,9 @@ MonthActions::MonthActions(Draft& draft, Actions& actions, Notice& notice, QWidg
     addVerbs(actions);
     addSteps(actions);
     addWeeks(actions);
+    Actions::explain(previous_, tr("no month is earlier"));
+    Actions::explain(next_, tr("no month is later"));
+    for (QAction* week : weeks_) Actions::explain(week, tr("the month has no such week"));
     connect(&draft_, &Draft::changed, this, &MonthActions::follow);
     follow();
 }
@@ -60,6 +63,8 @@ void MonthActions::follow() {
     const bool writable = draft_.gym().file().writable();
     for (QAction* verb : {start_, empty_}) verb->setEnabled(writable);
     for (QAction* verb : {copy_, copyShown_, remove_}) verb->setEnabled(writable && block);
+    for (QAction* verb : {start_, empty_, copy_, copyShown_, remove_})
+        Actions::explain(verb, writable ? tr("the gym has no month yet") : tr("read-only"));
     previous_->setEnabled(neighbour(-1).has_value());
     next_->setEnabled(neighbour(1).has_value());
     const auto steps = block ? static_cast<qsizetype>(block->stair.size()) : 0;

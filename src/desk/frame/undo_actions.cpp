@@ -15,6 +15,8 @@ UndoActions::UndoActions(OpenGym& gym, Actions& actions, Notice& notice, QObject
                         {Qt::CTRL | Qt::SHIFT | Qt::Key_Z, Qt::CTRL | Qt::Key_Y}, nullptr,
                         [&] { notice.hear(gym.redo()); })),
       listening_(gym.changed.connect([this](const auto&) { follow(); })) {
+    Actions::explain(undo_, tr("there is nothing to undo"));
+    Actions::explain(redo_, tr("there is nothing to redo"));
     follow();
 }
 

@@ -66,7 +66,7 @@ void Workspace::addPlaces(Actions& actions) {
     const QDate now = QDate::currentDate();
     auto* ledger =
         new LedgerPage(draft_, Date::of(now.year(), now.month(), now.day()).value(), pages_);
-    new LedgerActions(*gym_, *ledger, *notice_, status_->work());
+    new LedgerActions(*gym_, *ledger, actions, *notice_, status_->work());
     sheets_ = new SheetsPage(draft_, pages_);
     connect(sheets_, &SheetsPage::boardWanted, actions.find(QStringLiteral("board")),
             &QAction::trigger);
@@ -149,18 +149,18 @@ void Workspace::addActions(Actions& actions) {
                     goTo(bench_);
                     bench_->beam().goTo();
                 });
-    actions.add(group, QStringLiteral("print"), tr("&Print…"), {Qt::CTRL | Qt::Key_P}, nullptr,
-                [this] { print(); });
-    actions.add(group, QStringLiteral("save-pdf"), tr("&Keep the sheet as PDF…"), {}, nullptr,
-                [this] {
-                    goTo(sheets_);
-                    sheets_->savePdf();
-                });
-    actions.add(group, QStringLiteral("save-all-pdf"), tr("Every &sheet as PDF…"), {}, nullptr,
-                [this] {
-                    goTo(sheets_);
-                    sheets_->saveAll();
-                });
+    ofMonth_ << actions.add(group, QStringLiteral("print"), tr("&Print…"), {Qt::CTRL | Qt::Key_P},
+                            nullptr, [this] { print(); });
+    ofMonth_ << actions.add(group, QStringLiteral("save-pdf"), tr("&Keep the sheet as PDF…"), {},
+                            nullptr, [this] {
+                                goTo(sheets_);
+                                sheets_->savePdf();
+                            });
+    ofMonth_ << actions.add(group, QStringLiteral("save-all-pdf"), tr("Every &sheet as PDF…"), {},
+                            nullptr, [this] {
+                                goTo(sheets_);
+                                sheets_->saveAll();
+                            });
     new BoardActions(draft_, actions, content_);
 }
 
@@ -168,11 +168,11 @@ void Workspace::addActions(Actions& actions) {
 void Workspace::addProposals(Actions& actions) {
     const auto add = [&](const char* id, const QString& text, const QKeySequence& key,
                          void (ProposeStrip::*ask)()) {
-        actions.add(tr("Proposals"), QLatin1String(id), text, {key}, nullptr, [this, ask] {
-            if (!draft_.block()) return;
-            if (wanted_ != bench_) goTo(bench_);
-            bench_->propose(ask);
-        });
+        ofMonth_ << actions.add(tr("Proposals"), QLatin1String(id), text, {key}, nullptr,
+                                [this, ask] {
+                                    if (wanted_ != bench_) goTo(bench_);
+                                    bench_->propose(ask);
+                                });
     };
     add("propose", tr("Propose for all open slots"), Qt::Key_F7, &ProposeStrip::askAll);
     add("propose-slot", tr("Swap this slot, or fill it"), Qt::CTRL | Qt::Key_F7,
@@ -223,6 +223,10 @@ void Workspace::goTo(QWidget* page) {
 }
 
 void Workspace::follow() {
+    for (QAction* action : ofMonth_) {
+        action->setEnabled(draft_.block());
+        Actions::explain(action, tr("the gym has no month yet"));
+    }
     QWidget* page = draft_.block() || wanted_ == shelf_ ? wanted_ : noMonth_;
     if (page == pages_->currentWidget()) return;
     bench_->proposals().leave(); // it is not for other pages
@@ -237,7 +241,6 @@ void Workspace::nextFinding(int step) {
 
 // From any other page first to where it can be seen what will be printed.
 void Workspace::print() {
-    if (!draft_.block()) return;
     if (pages_->currentWidget() == sheets_) return sheets_->print();
     goTo(sheets_);
 }

@@ -7,6 +7,7 @@
 
 #include <QWidget>
 
+class QAction;
 class QActionGroup;
 class QStackedWidget;
 
@@ -60,6 +61,7 @@ private:
     PlacesColumn* column_;
     QStackedWidget* pages_;
     QActionGroup* places_;
+    QList<QAction*> ofMonth_; // need one
     BenchPage* bench_ = nullptr;
     ShelfPage* shelf_ = nullptr;
     SheetsPage* sheets_ = nullptr;

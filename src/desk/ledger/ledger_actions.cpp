@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/ledger/ledger_actions.hpp"
 
+#include "desk/frame/actions.hpp"
 #include "desk/frame/backing_up.hpp"
 #include "desk/frame/notice.hpp"
 #include "desk/frame/prompts.hpp"
@@ -26,35 +27,54 @@ namespace {
 QString tableFilter() { return LedgerActions::tr("Tables (*.csv *.tsv *.txt);;All files (*)"); }
 } // namespace
 
-LedgerActions::LedgerActions(OpenGym& gym, LedgerPage& page, Notice& notice, WorkLine& work)
+LedgerActions::LedgerActions(OpenGym& gym, LedgerPage& page, Actions& actions, Notice& notice,
+                             WorkLine& work)
     : QObject(&page), gym_(gym), page_(page), notice_(notice), work_(work) {
-    QMenu& members = page.bar().members();
-    add(members, "add-member", tr("&Add a member…"), &LedgerActions::addMember, true);
-    add(members, "edit-member", tr("&Name and flags…"), &LedgerActions::editMember, true);
-    members.addSeparator();
-    add(members, "write-member", tr("&Write all of this member…"), &LedgerActions::writeMember,
-        false);
-    add(members, "erase-member", tr("&Erase this member…"), &LedgerActions::eraseMember, true);
-    QMenu& results = page.bar().results();
-    add(results, "bring-in-table", tr("&Bring in a table…"), &LedgerActions::bringIn, true);
-    add(results, "write-table", tr("&Write all as a table…"), &LedgerActions::writeTable, false);
+    addMembers(actions);
+    addResults(actions);
     connect(&page.panel(), &MemberPanel::editWanted, this, &LedgerActions::editMember);
-    connect(&members, &QMenu::aboutToShow, this, [this, &members] {
-        for (QAction* action : members.actions())
-            if (action->objectName() != QLatin1String("add-member"))
-                action->setEnabled(page_.member() &&
-                                   (gym_.file().writable() ||
-                                    action->objectName() == QLatin1String("write-member")));
-    });
+    connect(&page, &LedgerPage::memberChanged, this, &LedgerActions::follow);
+    follow();
 }
 
-QAction* LedgerActions::add(QMenu& menu, const char* name, const QString& text,
-                            void (LedgerActions::*run)(), bool writes) {
-    QAction* action = menu.addAction(text);
-    action->setObjectName(QLatin1String(name));
-    action->setEnabled(!writes || gym_.file().writable());
-    connect(action, &QAction::triggered, this, run);
-    return action;
+void LedgerActions::addMembers(Actions& actions) {
+    const auto add = [&](const char* id, const QString& text, const QList<QKeySequence>& keys,
+                         void (LedgerActions::*run)()) {
+        return actions.add(tr("Ledger"), QLatin1String(id), text, keys, &page_,
+                           [this, run] { (this->*run)(); });
+    };
+    QAction* fresh = add("add-member", tr("&Add a member…"), {Qt::CTRL | Qt::SHIFT | Qt::Key_M},
+                         &LedgerActions::addMember);
+    fresh->setEnabled(gym_.file().writable());
+    Actions::explain(fresh, tr("read-only"));
+    edit_ = add("edit-member", tr("&Name and flags…"), {Qt::CTRL | Qt::Key_E},
+                &LedgerActions::editMember);
+    write_ = add("write-member", tr("&Write all of this member…"), {}, &LedgerActions::writeMember);
+    erase_ = add("erase-member", tr("&Erase this member…"), {}, &LedgerActions::eraseMember);
+    QMenu& members = page_.bar().members();
+    members.addActions({fresh, edit_});
+    members.addSeparator();
+    members.addActions({write_, erase_});
+}
+
+void LedgerActions::addResults(Actions& actions) {
+    QAction* in =
+        actions.add(tr("Ledger"), QStringLiteral("bring-in-table"), tr("&Bring in a table…"),
+                    {Qt::CTRL | Qt::Key_I}, &page_, [this] { bringIn(); });
+    in->setEnabled(gym_.file().writable());
+    Actions::explain(in, tr("read-only"));
+    QAction* out = actions.add(tr("Ledger"), QStringLiteral("write-table"),
+                               tr("&Write all as a table…"), {}, &page_, [this] { writeTable(); });
+    page_.bar().results().addActions({in, out});
+}
+
+void LedgerActions::follow() {
+    const bool member = page_.member();
+    const bool writable = gym_.file().writable();
+    write_->setEnabled(member);
+    for (QAction* verb : {edit_, erase_}) verb->setEnabled(member && writable);
+    for (QAction* verb : {edit_, write_, erase_})
+        Actions::explain(verb, member ? tr("read-only") : tr("no member is chosen"));
 }
 
 void LedgerActions::addMember() {

@@ -177,6 +177,7 @@ void LedgerPage::tell(const QString& words, bool trouble) {
 void LedgerPage::tellCell(const QModelIndex& cell) {
     tell(cell.data(Qt::AccessibleTextRole).toString(),
          !cell.data(ClassModel::TroubleRole).toString().isEmpty());
+    Q_EMIT memberChanged();
     const Member* member = model_->member(cell.row());
     if (!member) return panel_->show({}, tr("Choose a member in the grid."));
     const ClassCell* at = model_->cell(cell);

@@ -30,6 +30,7 @@ public:
     void goTo(const MemberId& member);          // if they are in the grid
 
 Q_SIGNALS:
+    void memberChanged(); // the attention is on another, or on none
     void refused(const bw::Message& why);
 
 protected:

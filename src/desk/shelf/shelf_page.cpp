@@ -141,6 +141,7 @@ QList<QAction*> ShelfPage::addActions(Actions& actions) {
     add("shelf-sort", tr("&Sort by this column"), Qt::CTRL | Qt::SHIFT | Qt::Key_S,
         [this] { table_->sortHere(); });
     fresh->setEnabled(draft_.gym().file().writable());
+    Actions::explain(fresh, tr("read-only"));
     return {fresh, copy_, retire_};
 }
 
@@ -254,6 +255,8 @@ void ShelfPage::showEntry(bool same) {
     const bool writable = draft_.gym().file().writable();
     copy_->setEnabled(e && writable);
     retire_->setEnabled(e && writable);
+    for (QAction* verb : {copy_, retire_})
+        Actions::explain(verb, writable ? tr("no exercise is chosen") : tr("read-only"));
     retire_->setText(e && e->retired ? tr("B&ring back") : tr("&Retire"));
 }
 
