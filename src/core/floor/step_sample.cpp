@@ -91,8 +91,10 @@ double StepSample::rests(Place group, Range<Millis> rest, int count,
 double leastTotal(const std::vector<double>& ascending, int servers) {
     double sum = 0;
     const auto jobs = static_cast<int>(ascending.size());
-    for (int i = 0; i < jobs; ++i)
-        sum += ascending[static_cast<std::size_t>(i)] * ((jobs - 1 - i) / servers + 1);
+    for (int i = 0; i < jobs; ++i) {
+        const int waiting = (jobs - 1 - i) / servers; // behind this one
+        sum += ascending[static_cast<std::size_t>(i)] * (waiting + 1);
+    }
     return sum;
 }
 

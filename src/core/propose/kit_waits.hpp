@@ -46,9 +46,8 @@ public:
 
     [[nodiscard]] const std::vector<KitLine>& lines() const { return lines_; }
     [[nodiscard]] int members() const { return members_; }
-    // Two sums a line: milliseconds of waiting of all members in a class, and slots that take it.
-    [[nodiscard]] int sums() const { return 2 * static_cast<int>(lines_.size()); }
-    // What is there whatever is chosen; `to` are the sums of the lines.
+    // Adds to two sums a line: milliseconds of waiting of all members in a class, and slots that
+    // take the kit. First what is there whatever is chosen.
     void addFixed(std::span<std::int64_t> to);
     void add(const SlotFact& slot, std::span<std::int64_t> to);
 

@@ -42,7 +42,7 @@ Adder::Adder(const Task& task)
 void Adder::addFixed() {
     const Task& task = task_;
     const Block& block = *task.block;
-    fixed_.resize(static_cast<std::size_t>(waitAt(0) + waits_.sums()));
+    fixed_.resize(static_cast<std::size_t>(waitAt(waits_.lines().size())));
     for (const SlotGrains& slot : slotGrains(task.gym, block, {})) addBalance(slot, fixed_);
     std::vector<const Exercise*> seen;
     for (const SlotFact& slot : task.facts->slots) {

@@ -74,7 +74,7 @@ std::map<KitId, double> leastOf(const Gym& gym, const Block& block, const FloorO
     task.facts =
         std::make_unique<const Facts>(Facts::of(gym, *task.block, *task.history, Week::first()));
     LeastWaits waits(task);
-    std::vector<std::int64_t> sums(static_cast<std::size_t>(waits.sums()));
+    std::vector<std::int64_t> sums(2 * waits.lines().size());
     waits.addFixed(sums);
     std::map<KitId, double> out;
     for (std::size_t i = 0; i < waits.lines().size(); ++i)
