@@ -16,6 +16,7 @@ class QStackedWidget;
 namespace bw {
 
 class Actions;
+class GymBackups;
 class StartPage;
 class Workspace;
 
@@ -26,8 +27,9 @@ public:
     ~MainWindow() override;
 
     // Shows the gym, or says why there is none, on the start page or above the page; what was open
-    // stays open then.
-    void take(Opening opening);
+    // stays open then. `from`: the file whose backups may be the way back.
+    void take(Opening opening, const std::filesystem::path& from = {});
+    void closeGym(); // its file is free for others afterwards
     void openFile(const std::filesystem::path& path);
     void openDemo();
     void showMonth(Month month); // says so when the gym has no such month
@@ -46,7 +48,7 @@ private:
     void wireStart();
     void newActions();
     void rebuildMenus();
-    void tell(const Message& trouble);
+    void tell(const Message& trouble, const std::filesystem::path& from);
     void askFile();
     void startEmpty(const QString& name);
     void startFromBundle();
@@ -55,6 +57,7 @@ private:
 
     QStackedWidget* stack_;
     StartPage* start_;
+    GymBackups* backups_;
     Actions* actions_ = nullptr;
     Workspace* workspace_ = nullptr;
     Theme theme_ = Theme::System;
