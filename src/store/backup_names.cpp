@@ -10,7 +10,8 @@
 namespace bw {
 
 namespace {
-constexpr std::array<std::string_view, 5> kWords{"daily", "update", "import", "restore", "damaged"};
+constexpr std::array<std::string_view, 6> kWords{"daily",   "update", "import",
+                                                 "restore", "asked",  "damaged"};
 constexpr std::string_view kEnding = ".bwgym";
 } // namespace
 

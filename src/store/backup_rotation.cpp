@@ -82,7 +82,8 @@ std::vector<Backup> outOfRotation(const std::vector<Backup>& backups,
     rotation.keepLast(BackupReason::Daily, kDaysKept);
     rotation.keepOnePer(week, kWeeksKept);
     rotation.keepOnePer(month, kMonthsKept);
-    for (const auto reason : {BackupReason::Update, BackupReason::Import, BackupReason::Restore})
+    for (const auto reason :
+         {BackupReason::Update, BackupReason::Import, BackupReason::Restore, BackupReason::Asked})
         rotation.keepLast(reason, kOthersKept);
     return rotation.out();
 }

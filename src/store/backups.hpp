@@ -29,6 +29,7 @@ enum class BackupReason {
     Update,  // before the file was brought up to a newer version
     Import,  // before a bundle or table was brought in
     Restore, // before a backup took the place of the file
+    Asked,   // because the coach wanted one
     Damaged  // no copy: a file that could not be read, set aside when a backup took its place
 };
 [[nodiscard]] std::string_view wordOf(BackupReason reason); // "daily", "update", ...

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Nothing by mouse alone, and everything has a name that can be read out.
+#include "desk/backups/backups_dialog.hpp"
 #include "desk/frame/actions.hpp"
 #include "desk/frame/frame_style.hpp"
 #include "desk/frame/key_sheet.hpp"
@@ -73,6 +74,27 @@ TEST_CASE(
          {Qt::Key_1, Qt::Key_2, Qt::Key_3, Qt::Key_4, Qt::Key_5, Qt::Key_6, Qt::Key_7}) {
         d.press(place, Qt::AltModifier);
         checkNames(d.window);
+    }
+}
+
+TEST_CASE("The screen of backups has names for its controls, and is gone through by Tab") {
+    FrameDesk d;
+    d.window.openDemo();
+    const auto path = d.work().gym().file().path();
+    REQUIRE(backUp(path, BackupReason::Asked, wallTime()).ok());
+    d.window.actions().find(QStringLiteral("backups"))->trigger();
+    auto& screen = *d.window.findChild<BackupsDialog*>();
+    REQUIRE(QTest::qWaitFor([&] { return screen.look().has_value(); }, 30'000));
+    checkNames(screen);
+    (void)QTest::qWaitForWindowActive(&screen);
+    std::set<QWidget*> reached;
+    for (int i = 0; i < 12 && QApplication::focusWidget(); ++i) {
+        reached.insert(QApplication::focusWidget());
+        d.press(Qt::Key_Tab);
+    }
+    for (const char* name : {"backup-list", "restore", "back-up", "close"}) {
+        INFO(name);
+        CHECK(reached.contains(&d.part<QWidget>(name)));
     }
 }
 

@@ -2,6 +2,7 @@
 // Draws the screens as the docs show them: the real window on the demo, without a display, in a
 // fixed font and size, so that the pictures change only when the program does.
 //   pictures FOLDER
+#include "desk/backups/backups_dialog.hpp"
 #include "desk/bench/beam_panel.hpp"
 #include "desk/bench/bench_page.hpp"
 #include "desk/bench/cell_editor.hpp"
@@ -21,6 +22,7 @@
 #include "desk/propose/propose_strip.hpp"
 #include "desk/shelf/shelf_page.hpp"
 #include "desk/shelf/word_line.hpp"
+#include "edit/month_verbs.hpp"
 #include "sheet_pictures.hpp"
 #include "support/fixtures.hpp"
 
@@ -185,6 +187,28 @@ bool saveLedger(MainWindow& window, const QString& folder) {
     page->grid().setFocus();
     return save(window, folder, QStringLiteral("ledger"));
 }
+
+// An evening's work after the last backup.
+bool saveBackups(MainWindow& window, const QString& folder) {
+    OpenGym& gym = window.workspace()->gym();
+    std::filesystem::remove_all(backupFolder(gym.file().path())); // that of the real day
+    const auto keep = [&](int day, int hour, BackupReason reason) {
+        using namespace std::chrono;
+        (void)backUp(gym.file().path(), reason,
+                     local_days(2026y / November / day) + hours(hour) + minutes(5 + day));
+    };
+    keep(21, 8, BackupReason::Daily);
+    keep(23, 17, BackupReason::Import);
+    keep(24, 9, BackupReason::Daily);
+    keep(25, 18, BackupReason::Asked);
+    (void)setTitle(gym, Month::of(2026, 12).value(), "Salt and rope");
+    window.actions().find(QStringLiteral("backups"))->trigger();
+    auto* screen = window.findChild<BackupsDialog*>();
+    (void)QTest::qWaitFor([&] { return screen->look().has_value(); }, 30'000);
+    const bool saved = save(*screen, folder, QStringLiteral("backups"));
+    screen->close();
+    return saved;
+}
 } // namespace
 
 int main(int argc, char* argv[]) {
@@ -226,5 +250,6 @@ int main(int argc, char* argv[]) {
     all = save(window, folder, QStringLiteral("almanac")) && all;
     all = test::drawSheets(folder) && all;
     if (QAction* print = window.actions().find(QStringLiteral("print"))) print->trigger();
-    return save(window, folder, QStringLiteral("sheets")) && all ? 0 : 1;
+    all = save(window, folder, QStringLiteral("sheets")) && all;
+    return saveBackups(window, folder) && all ? 0 : 1;
 }

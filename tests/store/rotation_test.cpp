@@ -50,7 +50,7 @@ TEST_CASE("a week or month is stood for by the last backup of it that can be rea
 TEST_CASE("of each other kind the last five stay, and what was set aside stays for good") {
     std::vector<Backup> list;
     for (int n = 40; n > 0; --n)
-        list.push_back({"x", n, static_cast<BackupReason>(1 + n % 4), wall("2026-11-25"), 1});
+        list.push_back({"x", n, static_cast<BackupReason>(1 + n % 5), wall("2026-11-25"), 1});
     const auto left = kept(list);
     const auto of = [&](BackupReason reason) {
         return std::count_if(list.begin(), list.end(), [&](const Backup& b) {
@@ -60,7 +60,8 @@ TEST_CASE("of each other kind the last five stay, and what was set aside stays f
     CHECK(of(BackupReason::Update) == 5);
     CHECK(of(BackupReason::Import) == 5);
     CHECK(of(BackupReason::Restore) == 5);
-    CHECK(of(BackupReason::Damaged) == 10);
+    CHECK(of(BackupReason::Asked) == 5);
+    CHECK(of(BackupReason::Damaged) == 8);
     CHECK(left.count(40) == 1);
 }
 

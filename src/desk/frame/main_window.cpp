@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/frame/main_window.hpp"
 
+#include "desk/backups/gym_backups.hpp"
 #include "desk/frame/actions.hpp"
 #include "desk/frame/command_panel.hpp"
 #include "desk/frame/frame_style.hpp"
@@ -35,7 +36,8 @@ bool sameFile(const std::filesystem::path& a, const std::filesystem::path& b) {
 
 MainWindow::MainWindow()
     : stack_(new QStackedWidget(this)), start_(new StartPage(stack_)),
-      commands_(new CommandPanel(this)), theme_(Remembered::theme()) {
+      backups_(new GymBackups(*this)), commands_(new CommandPanel(this)),
+      theme_(Remembered::theme()) {
     setWindowIcon(programIcon());
     stack_->addWidget(start_);
     setCentralWidget(stack_);
@@ -76,6 +78,7 @@ void MainWindow::newActions() {
                   [this] { showStart(); });
     actions_->add(gym, QStringLiteral("open-gym"), tr("&Open a gym file…"), {Qt::CTRL | Qt::Key_O},
                   nullptr, [this] { askFile(); });
+    backups_->addActions(*actions_);
     actions_->add(gym, QStringLiteral("quit"), tr("&Quit"), {Qt::CTRL | Qt::Key_Q}, nullptr,
                   [this] { close(); });
     addThemeActions(*actions_, theme_, [this](Theme theme) {
@@ -92,8 +95,8 @@ void MainWindow::rebuildMenus() {
                [this](const QString& file) { openFile(pathOf(file)); });
 }
 
-void MainWindow::take(Opening opening) {
-    if (!opening) return tell(opening.why());
+void MainWindow::take(Opening opening, const std::filesystem::path& from) {
+    if (!opening) return tell(opening.why(), from);
     delete workspace_; // with its gym, and the right to write to it
     newActions();
     workspace_ = new Workspace(std::move(opening).value(), *actions_, stack_);
@@ -107,10 +110,22 @@ void MainWindow::take(Opening opening) {
     workspace_->page()->setFocus();
 }
 
-void MainWindow::tell(const Message& trouble) {
-    if (workspace_ && stack_->currentWidget() == workspace_)
-        return workspace_->notice().tell(trouble);
-    start_->tell(trouble);
+void MainWindow::closeGym() {
+    delete workspace_;
+    workspace_ = nullptr;
+    newActions();
+    showStart();
+    nameWindow();
+}
+
+void MainWindow::tell(const Message& trouble, const std::filesystem::path& from) {
+    const auto telling = [&](auto& where) {
+        where.tell(trouble);
+        if (GymBackups::worthALook(from))
+            where.offer(tr("Look at its backups…"), [this, from] { backups_->show(from); });
+    };
+    if (workspace_ && stack_->currentWidget() == workspace_) return telling(workspace_->notice());
+    telling(*start_);
 }
 
 void MainWindow::openFile(const std::filesystem::path& path) {
@@ -118,13 +133,13 @@ void MainWindow::openFile(const std::filesystem::path& path) {
         stack_->setCurrentWidget(workspace_);
         return rebuildMenus();
     }
-    take(openGymFile(path));
+    take(openGymFile(path), path);
 }
 
 void MainWindow::openDemo() {
     if (workspace_ && sameFile(demoPath(), workspace_->gym().file().path()))
         return openFile(demoPath());
-    take(bw::openDemo(demoPath()));
+    take(bw::openDemo(demoPath()), demoPath());
 }
 
 void MainWindow::showMonth(Month month) {

@@ -17,6 +17,7 @@ namespace bw {
 
 class Actions;
 class CommandPanel;
+class GymBackups;
 class StartPage;
 class Workspace;
 
@@ -27,8 +28,9 @@ public:
     ~MainWindow() override;
 
     // Shows the gym, or says why there is none, on the start page or above the page; what was open
-    // stays open then.
-    void take(Opening opening);
+    // stays open then. `from`: the file whose backups may be the way back.
+    void take(Opening opening, const std::filesystem::path& from = {});
+    void closeGym(); // its file is free for others afterwards
     void openFile(const std::filesystem::path& path);
     void openDemo();
     void showMonth(Month month); // says so when the gym has no such month
@@ -47,7 +49,7 @@ private:
     void wireStart();
     void newActions();
     void rebuildMenus();
-    void tell(const Message& trouble);
+    void tell(const Message& trouble, const std::filesystem::path& from);
     void findCommand();
     void askFile();
     void startEmpty(const QString& name);
@@ -57,6 +59,7 @@ private:
 
     QStackedWidget* stack_;
     StartPage* start_;
+    GymBackups* backups_;
     Actions* actions_ = nullptr;
     Workspace* workspace_ = nullptr;
     CommandPanel* commands_; // over all else

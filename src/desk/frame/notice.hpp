@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A quiet line above the page when something could not be done: no box to click away, and nothing
-// that was typed is lost. It is read out by a screen reader and goes with the next change.
+// A quiet line above the page when something could not be done, or was done elsewhere: no box to
+// click away, and nothing that was typed is lost. It is read out by a screen reader and goes with
+// the next change.
 #pragma once
 #include "blockwright/model/result.hpp"
 
 #include <QFrame>
+
+#include <functional>
 
 class QLabel;
 class QToolButton;
@@ -22,12 +25,14 @@ public:
         if (!did) tell(did.why());
         return did.ok();
     }
+    // A way on beside what was just told.
+    void offer(const QString& words, const std::function<void()>& go);
     void quiet();
     [[nodiscard]] QString text() const;
 
 private:
     QLabel* words_;
-    QToolButton* away_;
+    QToolButton *way_, *away_;
 };
 
 } // namespace bw

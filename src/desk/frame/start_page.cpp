@@ -34,7 +34,7 @@ QLabel* wordsOf(const QString& text, QWidget* parent) {
 
 StartPage::StartPage(QWidget* parent)
     : QWidget(parent), trouble_(wordsOf({}, this)), name_(new QLineEdit(this)),
-      back_(new QPushButton(this)) {
+      back_(new QPushButton(this)), way_(new QPushButton(this)) {
     auto* scroll = new QScrollArea(this); // a small window shows it all the same
     scroll->setFrameShape(QFrame::NoFrame);
     scroll->setWidgetResizable(true);
@@ -66,6 +66,9 @@ QWidget* StartPage::makeCard() {
     trouble_->setAccessibleName(tr("What happened"));
     trouble_->hide();
     layout->addWidget(trouble_);
+    way_->setObjectName(QStringLiteral("way-on"));
+    way_->hide();
+    layout->addWidget(way_, 0, Qt::AlignLeft);
 
     auto* demo = new QPushButton(tr("&Look around Saltmarsh Boathouse"), card);
     connect(demo, &QPushButton::clicked, this, &StartPage::demoWanted);
@@ -126,8 +129,17 @@ void StartPage::addChoice(QBoxLayout* card, QWidget* before, QPushButton* button
 void StartPage::tell(const Message& trouble) {
     trouble_->setText(levelShape(Level::Look) + QLatin1Char(' ') + say(trouble));
     trouble_->show();
+    way_->hide();
     QAccessibleEvent alert(trouble_, QAccessible::Alert);
     QAccessible::updateAccessibility(&alert);
+}
+
+void StartPage::offer(const QString& words, const std::function<void()>& go) {
+    way_->setText(words);
+    way_->disconnect(this);
+    connect(way_, &QPushButton::clicked, this, go);
+    way_->show();
+    way_->setFocus();
 }
 
 void StartPage::offerBack(const QString& gymName) {

@@ -6,6 +6,8 @@
 
 #include <QWidget>
 
+#include <functional>
+
 class QBoxLayout;
 class QLabel;
 class QLayout;
@@ -20,6 +22,8 @@ public:
     explicit StartPage(QWidget* parent);
 
     void tell(const Message& trouble);
+    // A way on under what was just told; goes with the next trouble.
+    void offer(const QString& words, const std::function<void()>& go);
     // A way back to the gym that is open; empty: none is.
     void offerBack(const QString& gymName);
     [[nodiscard]] QString trouble() const;
@@ -38,7 +42,7 @@ private:
 
     QLabel* trouble_;
     QLineEdit* name_;
-    QPushButton* back_;
+    QPushButton *back_, *way_;
 };
 
 } // namespace bw
