@@ -63,12 +63,23 @@ void refuseForeign(const fs::path& path, const Migrations& steps) {
     if (version > static_cast<std::int64_t>(steps.size())) refuseNewer(path, version, steps.size());
 }
 
-int soundVersion(Database& db, const fs::path& path, const Migrations& steps) {
+int versionOf(Database& db, const fs::path& path, const Migrations& steps) {
     const auto version = db.number("PRAGMA user_version").value_or(0);
     if (version > static_cast<std::int64_t>(steps.size())) refuseNewer(path, version, steps.size());
     if (version < 1) throw Refusal{damaged(path, "it has no version")};
-    requireSound(db, path);
     return static_cast<int>(version);
+}
+
+int soundVersion(Database& db, const fs::path& path, const Migrations& steps) {
+    const int version = versionOf(db, path, steps);
+    requireSound(db, path);
+    return version;
+}
+
+void requireSoundGym(Database& db, const fs::path& path) {
+    const auto r = db.query("SELECT quick_check FROM sqlite_schema, pragma_quick_check(name) "
+                            "WHERE type = 'table' AND name <> 'result' AND quick_check <> 'ok'");
+    if (r.any()) throw Refusal{damaged(path, r->string(0))};
 }
 
 void requireSound(Database& db, const fs::path& path) {

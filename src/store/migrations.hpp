@@ -18,6 +18,6 @@ struct Migration {
 using Migrations = std::vector<Migration>;
 
 [[nodiscard]] const Migrations& migrations();
-extern const std::string_view kSchemaVersion1, kAcceptedTable;
+extern const std::string_view kSchemaVersion1, kAcceptedTable, kResultsInLine;
 
 } // namespace bw::store

@@ -241,4 +241,11 @@ CREATE TABLE accepted (
 ) STRICT, WITHOUT ROWID;
 )sql";
 
+// Whole rows, so that a line of results is read without a look into the table for each.
+const std::string_view kResultsInLine = R"sql(
+DROP INDEX result_by_exercise;
+CREATE INDEX result_by_exercise ON result
+    (lifted, member, day, set_no, reps, rir_tenths, load_ug, extras);
+)sql";
+
 } // namespace bw::store

@@ -38,8 +38,10 @@ void emptyLog(sqlite::Database& db) {
 } // namespace
 
 SqliteGymFile::SqliteGymFile(std::filesystem::path path, const std::filesystem::path& real,
-                             WriterLock::Attempt attempt, sqlite::Database db)
-    : path_(std::move(path)), attempt_(std::move(attempt)), db_(std::move(db)) {
+                             WriterLock::Attempt attempt, sqlite::Database db,
+                             std::unique_ptr<const LateCheck> check)
+    : path_(std::move(path)), attempt_(std::move(attempt)), db_(std::move(db)),
+      check_(std::move(check)) {
     struct stat now {};
     if (::stat(real.c_str(), &now) != 0) return; // then requireWritable() refuses
     device_ = now.st_dev;
@@ -62,6 +64,7 @@ Result<Gym> SqliteGymFile::load() {
 Result<bool> SqliteGymFile::apply(const std::vector<Change>& changes) {
     return answered<Result<bool>>(path_, [&] {
         requireWritable();
+        requireLookedThrough();
         Transaction all(db_, Transaction::Kind::Write);
         write(db_, changes);
         all.commit();
@@ -99,6 +102,18 @@ Result<bool> SqliteGymFile::copyTo(const std::filesystem::path& path) {
         copyInto(db_, path);
         return true;
     });
+}
+
+std::optional<Result<bool>> SqliteGymFile::lookedThrough() const {
+    if (!check_) return Result<bool>(true);
+    return check_->ended() ? std::optional(check_->wait()) : std::nullopt;
+}
+
+void SqliteGymFile::requireLookedThrough() {
+    if (!check_) return;
+    if (const auto& sound = check_->wait(); !sound) throw Refusal{sound.why()};
+    check_.reset();
+    db_.foldOnClose(true);
 }
 
 Message SqliteGymFile::othersTurn() const {

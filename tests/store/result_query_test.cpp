@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gyms.hpp"
-#include "store/sqlite/database.hpp"
+#include "store/rows/result_query.hpp"
 #include "support/catch.hpp"
 #include "support/fixtures.hpp"
 
@@ -118,13 +118,20 @@ TEST_CASE("the newest result is known without reading all") {
     CHECK(file->newestResult().value() == date("2026-03-01"));
 }
 
-TEST_CASE("an exercise of a member from a day on is found along the index") {
+TEST_CASE(
+    "lines and days of a member are found along what they are sorted by, and sorted no more") {
     const TempFolder folder;
     (void)made(folder / "a.bwgym");
     sqlite::Database db(folder / "a.bwgym", sqlite::Database::Mode::Read);
-    const auto r = db.query("EXPLAIN QUERY PLAN SELECT reps FROM result INDEXED BY "
-                            "result_by_exercise WHERE lifted = 1 AND member = 2 AND day BETWEEN 3 "
-                            "AND 4 ORDER BY day, set_no");
-    CHECK(r->string(3) == "SEARCH result USING INDEX result_by_exercise (lifted=? AND member=? AND "
-                          "day>? AND day<?)");
+    const auto planOf = [&](std::string_view sql) {
+        std::string plan;
+        for (auto r = db.query("EXPLAIN QUERY PLAN " + std::string(sql)); r.any(); r.next())
+            plan += r->string(3);
+        return plan;
+    };
+    CHECK(planOf(store::kResultsInLineOf) ==
+          "SEARCH result USING COVERING INDEX result_by_exercise (lifted=? AND member=? AND day>? "
+          "AND day<?)");
+    CHECK(planOf(store::kResultsOfMember) ==
+          "SEARCH result USING PRIMARY KEY (member=? AND day>? AND day<?)");
 }

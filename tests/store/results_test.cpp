@@ -132,5 +132,5 @@ TEST_CASE("a member's and an exercise's results are found without reading all") 
     CHECK(planOf(folder / "a.bwgym", "SELECT * FROM result WHERE member = 1") ==
           "SEARCH result USING PRIMARY KEY (member=?)\n");
     CHECK(planOf(folder / "a.bwgym", "SELECT * FROM result WHERE lifted = 1") ==
-          "SEARCH result USING INDEX result_by_exercise (lifted=?)\n");
+          "SEARCH result USING COVERING INDEX result_by_exercise (lifted=?)\n");
 }

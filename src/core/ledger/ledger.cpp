@@ -62,12 +62,16 @@ struct Ledger::Inside {
         : gym(g), rules(LedgerRules::of(g.settings)), on(day), earliest(earliestOf(day, rules)),
           model(rules.formula) {}
 
+    // Sets mostly follow others of the same line.
     Line& lineOf(const LiftResult& r) {
+        if (recent && recentMember == r.member && recentExercise == r.exercise) return *recent;
+        recentMember = r.member;
+        recentExercise = r.exercise;
         auto& of = lines[r.member];
         auto it = of.find(r.exercise);
         if (it == of.end())
             it = of.emplace(r.exercise, Line{countedSides(gym.shelf, r.exercise), {}, {}}).first;
-        return it->second;
+        return *(recent = &it->second);
     }
     [[nodiscard]] const Line* find(const MemberId& member, const ExerciseId& exercise) const {
         const auto of = lines.find(member);
@@ -86,6 +90,9 @@ struct Ledger::Inside {
     Date on, earliest;
     SetModel model;
     std::unordered_map<MemberId, std::map<ExerciseId, Line>> lines;
+    Line* recent = nullptr; // of these
+    std::optional<MemberId> recentMember;
+    std::optional<ExerciseId> recentExercise;
 };
 
 Ledger::Ledger(const Gym& gym, Date on) : inside_(std::make_unique<Inside>(gym, on)) {}

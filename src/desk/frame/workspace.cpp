@@ -11,6 +11,7 @@
 #include "desk/frame/actions.hpp"
 #include "desk/frame/backing_up.hpp"
 #include "desk/frame/bundle_actions.hpp"
+#include "desk/frame/damage_watch.hpp"
 #include "desk/frame/frame_style.hpp"
 #include "desk/frame/headline.hpp"
 #include "desk/frame/month_actions.hpp"
@@ -50,6 +51,7 @@ Workspace::Workspace(std::unique_ptr<OpenGym> gym, Actions& actions, QWidget* pa
     listening_ = gym_->changed.connect([this](const auto&) { notice_->quiet(); });
     connect(&draft_, &Draft::changed, content_, [this] { follow(); });
     connect(new DailyBackup(gym_->file(), content_), &DailyBackup::failed, notice_, &Notice::tell);
+    connect(new DamageWatch(gym_->file(), content_), &DamageWatch::found, notice_, &Notice::tell);
     goTo(bench_);
 }
 

@@ -17,24 +17,28 @@ bool taken(const Section& section, bool whole) {
 
 // What one look into the file brought, until it is laid out in rows.
 struct ClassDay::Reading {
-    struct Last {
-        std::optional<Date> on;
-        std::vector<LiftedSet> sets;
+    struct Line {
+        std::vector<LiftedSet> today, last;
+        std::optional<Date> lastOn;
     };
     Ledger ledger; // up to the day before
-    std::map<Key, std::vector<LiftedSet>> today;
-    std::map<Key, Last> before;
+    std::map<Key, Line> lines;
+    std::map<Key, Line>::value_type* recent = nullptr; // of these: most sets follow others of it
 
     void add(const LiftResult& r, Date date) {
-        const Key key{r.member, r.exercise};
-        if (r.date == date) {
-            today[key].push_back(setOf(r));
-            return;
-        }
+        if (!recent || recent->first.first != r.member || recent->first.second != r.exercise)
+            recent = &*lines.try_emplace({r.member, r.exercise}).first;
+        Line& line = recent->second;
+        if (r.date == date) return line.today.push_back(setOf(r));
         ledger.add(r);
-        Last& last = before[key];
-        if (last.on != r.date) last = {r.date, {}};
-        last.sets.push_back(setOf(r));
+        if (line.lastOn != r.date) line.last.clear();
+        line.lastOn = r.date;
+        line.last.push_back(setOf(r));
+    }
+    [[nodiscard]] const Line& of(const MemberId& member, const ExerciseId& exercise) const {
+        static const Line none;
+        const auto it = lines.find({member, exercise});
+        return it == lines.end() ? none : it->second;
     }
 };
 
@@ -67,7 +71,7 @@ Result<bool> ClassDay::read(GymFile& file, const std::vector<MemberId>& members)
     for (const MemberId& id : members)
         if (!rows_.contains(id) && gym_->findMember(id)) missing.push_back(id);
     if (missing.empty() || !block_) return true;
-    Reading reading{Ledger(*gym_, date_.plusDays(-1)), {}, {}};
+    Reading reading{Ledger(*gym_, date_.plusDays(-1)), {}};
     const auto read = file.eachResultOf({missing, asked_, reading.ledger.earliest(), date_},
                                         [&](const LiftResult& r) {
                                             reading.add(r, date_);
@@ -89,7 +93,7 @@ ClassRow ClassDay::rowOf(const Member& member, const Reading& reading) {
         ClassCell cell{column.exercise, {}, false, {}, {}, {}, {}};
         const auto slot = slotAtPlace(column.place);
         // What is written of the drafted exercise that day was done, whatever the flags say.
-        const bool asDrafted = reading.today.contains({member.id, column.exercise});
+        const bool asDrafted = !reading.of(member.id, column.exercise).today.empty();
         if (slot != targets.end()) {
             cell.instead = slot->instead;
             if (slot->exercise && !asDrafted) cell.exercise = slot->exercise->id;
@@ -98,13 +102,10 @@ ClassRow ClassDay::rowOf(const Member& member, const Reading& reading) {
             if (week < slot->weeks.size() && !(asDrafted && slot->instead))
                 cell.aim = slot->weeks[week];
         }
-        const Key key{member.id, cell.exercise};
-        if (const auto it = reading.today.find(key); it != reading.today.end())
-            cell.sets = it->second;
-        if (const auto it = reading.before.find(key); it != reading.before.end()) {
-            cell.last = it->second.sets;
-            cell.lastOn = it->second.on;
-        }
+        const Reading::Line& line = reading.of(member.id, cell.exercise);
+        cell.sets = line.today;
+        cell.last = line.last;
+        cell.lastOn = line.lastOn;
         row.cells.push_back(std::move(cell));
     }
     return row;

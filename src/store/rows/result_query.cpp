@@ -43,44 +43,36 @@ std::int64_t lastDay(const ResultQuery& query) {
 // Along the primary key, a member's days one after the other.
 void visitMembers(sqlite::Database& db, const ResultQuery& query, const Visit& visit) {
     std::unordered_map<std::int64_t, ExerciseId> lifted;
-    for (auto& l : found(db, "lifted", query.exercises)) lifted.emplace(l.key, std::move(l.id));
-    auto rows = db.prepare("SELECT member, lifted, day, set_no, reps, rir_tenths, load_ug, extras "
-                           "FROM result WHERE member = ? AND day BETWEEN ? AND ? "
-                           "ORDER BY day, lifted, set_no");
+    for (auto& l : found<ExerciseId>(db, "lifted", {})) lifted.emplace(l.key, std::move(l.id));
+    ResultReader reader;
+    auto rows = db.prepare(kResultsOfMember);
     for (const auto& member : found(db, "member", query.members)) {
         rows.bind(member.key, firstDay(query), lastDay(query));
-        while (rows.step()) {
-            const auto exercise = lifted.find(rows.integer(1));
-            if (exercise == lifted.end()) continue;
-            if (!visit(readResult(rows, member.id, exercise->second))) return;
-        }
+        while (rows.step())
+            if (!visit(reader.read(rows, member.id, lifted.at(rows.integer(1))))) return;
         rows.reset();
     }
 }
 
-// Along result_by_exercise, which goes on with the rest of the primary key: day, set_no.
+// Along result_by_exercise, which holds all that is asked for.
 void visitExercises(sqlite::Database& db, const ResultQuery& query, const Visit& visit) {
-    auto rows = db.prepare("SELECT member, lifted, day, set_no, reps, rir_tenths, load_ug, extras "
-                           "FROM result INDEXED BY result_by_exercise "
-                           "WHERE lifted = ? AND member = ? AND day BETWEEN ? AND ? "
-                           "ORDER BY day, set_no");
+    ResultReader reader;
+    auto rows = db.prepare(kResultsInLineOf);
     const auto members = found(db, "member", query.members);
     for (const auto& exercise : found(db, "lifted", query.exercises))
         for (const auto& member : members) {
             rows.bind(exercise.key, member.key, firstDay(query), lastDay(query));
             while (rows.step())
-                if (!visit(readResult(rows, member.id, exercise.id))) return;
+                if (!visit(reader.read(rows, member.id, exercise.id))) return;
             rows.reset();
         }
 }
 } // namespace
 
-// The query held open keeps one snapshot for all that follow. A row found by the index takes about
-// as long as passing over four, so with many exercises their members' days are read through.
+// The query held open keeps one snapshot for all that follow.
 void visitResultsOf(sqlite::Database& db, const ResultQuery& query, const Visit& visit) {
-    constexpr std::size_t kFew = 4;
     const auto snapshot = db.query("SELECT 1 FROM result");
-    if (query.exercises.empty() || query.exercises.size() > kFew)
+    if (query.exercises.empty())
         visitMembers(db, query, visit);
     else
         visitExercises(db, query, visit);

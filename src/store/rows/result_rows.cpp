@@ -17,10 +17,20 @@ template <class I> std::unordered_map<std::int64_t, I> readIds(sqlite::Rows rows
 }
 } // namespace
 
-LiftResult readResult(const sqlite::Statement& r, const MemberId& member,
-                      const ExerciseId& exercise) {
-    return {member,      dateFrom(r.integer(2)), exercise,          small(r, 3),
-            small(r, 4), ifAny(r, 5, rir),       ifAny(r, 6, mass), {r.string(7)}};
+const LiftResult& ResultReader::read(const sqlite::Statement& row, const MemberId& member,
+                                     const ExerciseId& exercise) {
+    const std::int64_t day = row.integer(2);
+    if (!last_) last_ = LiftResult{member, dateFrom(day), exercise, 1, 1, {}, {}, {}};
+    if (last_->member != member) last_->member = member;
+    if (last_->exercise != exercise) last_->exercise = exercise;
+    if (day_ != day) last_->date = dateFrom(day);
+    day_ = day;
+    last_->set = small(row, 3);
+    last_->reps = small(row, 4);
+    last_->rir = ifAny(row, 5, rir);
+    last_->load = ifAny(row, 6, mass);
+    last_->extras.json = row.text(7);
+    return *last_;
 }
 
 void ResultWriter::put(const LiftResult& r) {
@@ -64,8 +74,9 @@ void visitResults(sqlite::Database& db, const std::function<bool(const LiftResul
                  "ORDER BY member.id, day, lifted.id, set_no");
     const auto members = readIds<MemberId>(db.query("SELECT key, id FROM member"));
     const auto lifted = readIds<ExerciseId>(db.query("SELECT key, id FROM lifted"));
+    ResultReader reader;
     for (; r.any(); r.next())
-        if (!visit(readResult(*r, members.at(r->integer(0)), lifted.at(r->integer(1))))) return;
+        if (!visit(reader.read(*r, members.at(r->integer(0)), lifted.at(r->integer(1))))) return;
 }
 
 std::vector<LiftResult> readResults(sqlite::Database& db, const MemberId& member) {
@@ -76,7 +87,8 @@ std::vector<LiftResult> readResults(sqlite::Database& db, const MemberId& member
                       "ORDER BY day, lifted.id, set_no",
                       member.text());
     const auto lifted = readIds<ExerciseId>(db.query("SELECT key, id FROM lifted"));
-    for (; r.any(); r.next()) results.push_back(readResult(*r, member, lifted.at(r->integer(1))));
+    ResultReader reader;
+    for (; r.any(); r.next()) results.push_back(reader.read(*r, member, lifted.at(r->integer(1))));
     return results;
 }
 

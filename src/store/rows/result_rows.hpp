@@ -27,11 +27,21 @@ private:
     std::unordered_map<ExerciseId, std::int64_t> lifted_;
 };
 
+// Reads rows that begin: member, lifted, day, set_no, reps, rir_tenths, load_ug, extras. What a row
+// has in common with the one before it is not made anew.
+class ResultReader {
+public:
+    // Until the next call.
+    const LiftResult& read(const sqlite::Statement& row, const MemberId& member,
+                           const ExerciseId& exercise);
+
+private:
+    std::optional<LiftResult> last_;
+    std::int64_t day_ = 0;
+};
+
 // In order of member id, date, exercise id, set, until the visitor returns false.
 void visitResults(sqlite::Database& db, const std::function<bool(const LiftResult&)>& visit);
 [[nodiscard]] std::vector<LiftResult> readResults(sqlite::Database& db, const MemberId& member);
-// Of a row that begins: member, lifted, day, set_no, reps, rir_tenths, load_ug, extras.
-[[nodiscard]] LiftResult readResult(const sqlite::Statement& row, const MemberId& member,
-                                    const ExerciseId& exercise);
 
 } // namespace bw::store
