@@ -28,6 +28,8 @@ public:
     QAction* add(const QString& group, const QString& id, const QString& text,
                  const QList<QKeySequence>& keys, QWidget* scope, std::function<void()> run);
     [[nodiscard]] QAction* find(const QString& id) const; // null when there is none
+    // The id of the checked one of those that begin so; empty: none.
+    [[nodiscard]] QString checkedOf(const QString& idStart) const;
     [[nodiscard]] const std::vector<Entry>& all() const { return entries_; }
 
 private:

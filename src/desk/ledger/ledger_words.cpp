@@ -5,6 +5,7 @@
 #include "blockwright/model/shorthand.hpp"
 #include "desk/floor/floor_words.hpp"
 #include "desk/frame/words.hpp"
+#include "sheets/worded.hpp"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -60,12 +61,8 @@ QString aimWords(const WeekTarget& aim, MassUnit unit) {
     return {};
 }
 
-QString demandName(Demand demand) {
-    return QCoreApplication::translate("engine", std::string(wordOf(demand)).c_str());
-}
-QString flagLevelName(FlagLevel level) {
-    return QCoreApplication::translate("engine", std::string(wordOf(level)).c_str());
-}
+QString demandName(Demand demand) { return vocabularyWord(wordOf(demand)); }
+QString flagLevelName(FlagLevel level) { return vocabularyWord(wordOf(level)); }
 QString flagWords(const Flag& flag) {
     return flagLevelName(flag.level) + QLatin1Char(' ') + demandName(flag.demand);
 }
