@@ -24,6 +24,8 @@ CALLS = {"tr": 0, "sheetSay": 0, "QT_TR_NOOP": 0, "translate": 1,
 # Every literal of these files is such a word.
 WORD_LISTS = ("include/blockwright/model/vocabulary.hpp", "src/core/model/vocabulary.cpp",
               "src/core/rules/book/large_muscles.hpp")
+# Units of limits, which are a word wherever they stand.
+UNITS = {"sets", "weeks", "months", "days"}
 # What is written for machines, and the names of papers.
 LEFT_OUT = ("src/interchange/calendar.cpp", "src/core/ledger/formula.cpp",
             "src/core/model/board_text.cpp")
@@ -152,7 +154,9 @@ def engine_texts(seen):
             continue
         if "+" in (before[-1:] + after[:1]) or FOR_MACHINES.search(text):
             continue
-        if before[-1:] == ["return"] and after[:1] == [";"] and WORD.fullmatch(text):
+        if text in UNITS:
+            yield Text("words", text)
+        elif before[-1:] == ["return"] and after[:1] == [";"] and WORD.fullmatch(text):
             yield Text("words", text.replace("-", " "))
         elif PHRASE.search(text) and LETTER.search(re.sub(r"%\d", "", text)):
             yield Text("texts", text)

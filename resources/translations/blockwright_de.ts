@@ -583,6 +583,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     </message>
     <message>
         <location filename="../../src/core/ledger/mass_text.cpp"/>
+        <location filename="../../src/sheets/worded.cpp"/>
         <source>%1 repetitions with %2 in reserve</source>
         <translation>%1 Wiederholungen mit %2 in Reserve</translation>
     </message>
@@ -701,6 +702,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     </message>
     <message>
         <location filename="../../src/core/ledger/mass_text.cpp"/>
+        <location filename="../../src/sheets/worded.cpp"/>
         <source>%1 × %2 with %3 in reserve</source>
         <translation>%1 × %2 mit %3 in Reserve</translation>
     </message>
@@ -3697,7 +3699,7 @@ Die Taste Rechts übernimmt den Rest eines Worts.</translation>
     <message>
         <location filename="../../src/desk/bench/slot_strip.cpp"/>
         <source>Note for this slot</source>
-        <translation>Notiz zu diesem Slot</translation>
+        <translation>Notiz zum Slot</translation>
     </message>
     <message>
         <location filename="../../src/desk/ledger/member_dialog.cpp"/>
@@ -5954,6 +5956,12 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <translation>Datum</translation>
     </message>
     <message>
+        <location filename="../../src/desk/ledger/day_bar.cpp"/>
+        <location filename="../../src/desk/ledger/ledger_words.cpp"/>
+        <source>ddd d MMM yyyy</source>
+        <translation>ddd d. MMM yyyy</translation>
+    </message>
+    <message>
         <location filename="../../src/desk/shelf/entry_model.cpp"/>
         <location filename="../../src/desk/shelf/shelf_model.cpp"/>
         <source>demands</source>
@@ -6610,6 +6618,8 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <location filename="../../src/core/model/shorthand_write.cpp"/>
         <location filename="../../src/desk/bench/sheet_cells.cpp"/>
         <location filename="../../src/desk/bench/sheet_read.cpp"/>
+        <location filename="../../src/sheets/slot_words.cpp"/>
+        <location filename="../../src/sheets/wall/wall_content.cpp"/>
         <source>no rest</source>
         <translation>keine Pause</translation>
     </message>
@@ -6636,11 +6646,13 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <translation>keine</translation>
     </message>
     <message>
+        <location filename="../../src/desk/shelf/entry_delegate.cpp"/>
         <location filename="../../src/desk/shelf/entry_model.cpp"/>
         <source>none easier</source>
         <translation>keine leichtere</translation>
     </message>
     <message>
+        <location filename="../../src/desk/shelf/entry_delegate.cpp"/>
         <location filename="../../src/desk/shelf/entry_model.cpp"/>
         <source>none harder</source>
         <translation>keine schwerere</translation>
@@ -6674,7 +6686,7 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
     <message>
         <location filename="../../src/desk/bench/slot_strip.cpp"/>
         <source>note for this slot</source>
-        <translation>Notiz zu diesem Slot</translation>
+        <translation>Notiz zum Slot</translation>
     </message>
     <message>
         <location filename="../../src/edit/block_verbs.cpp"/>
@@ -7782,6 +7794,11 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <translation>Brust</translation>
     </message>
     <message>
+        <location filename="../../src/core/ledger/ledger_rules.cpp"/>
+        <source>days</source>
+        <translation>Tage</translation>
+    </message>
+    <message>
         <location filename="../../src/edit/shelf_verbs.cpp"/>
         <source>demands</source>
         <translation>Anforderungen</translation>
@@ -7976,6 +7993,12 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <translation>Beweglichkeit</translation>
     </message>
     <message>
+        <location filename="../../src/core/balance/balance_limits.cpp"/>
+        <location filename="../../src/core/rules/book/staleness.cpp"/>
+        <source>months</source>
+        <translation>Monate</translation>
+    </message>
+    <message>
         <location filename="../../src/edit/shelf_verbs.cpp"/>
         <source>muscles</source>
         <translation>Muskeln</translation>
@@ -8099,6 +8122,13 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <translation>Umbau</translation>
     </message>
     <message>
+        <location filename="../../src/core/propose/whole_costs.cpp"/>
+        <location filename="../../src/core/rules/book/muscle_dose.cpp"/>
+        <location filename="../../src/core/rules/book/scales.cpp"/>
+        <source>sets</source>
+        <translation>Sätze</translation>
+    </message>
+    <message>
         <location filename="../../src/core/model/vocabulary.cpp"/>
         <source>side shoulder</source>
         <translation>seitliche Schulter</translation>
@@ -8219,6 +8249,11 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <location filename="../../src/core/model/vocabulary.cpp"/>
         <source>warm up</source>
         <translation>Aufwärmen</translation>
+    </message>
+    <message>
+        <location filename="../../src/core/rules/book/stair_shape.cpp"/>
+        <source>weeks</source>
+        <translation>Wochen</translation>
     </message>
     <message>
         <location filename="../../src/edit/shelf_verbs.cpp"/>

@@ -2,9 +2,11 @@
 #include "sheets/worded.hpp"
 
 #include <QCoreApplication>
+#include <QRegularExpression>
 #include <QStringList>
 
 #include <algorithm>
+#include <array>
 #include <optional>
 
 namespace bw {
@@ -15,8 +17,31 @@ std::optional<QString> translated(const char* context, const std::string& source
     return text == QString::fromStdString(source) ? std::nullopt : std::optional(text);
 }
 
+// What the engine says of a set inside another sentence (ledger/mass_text.cpp).
+std::optional<QString> aSet(const std::string& arg) {
+    struct Form {
+        const char* source;
+        QRegularExpression shape;
+    };
+    static const std::array forms{
+        Form{"%1 × %2 with %3 in reserve",
+             QRegularExpression(QStringLiteral("^(\\d+) × (.+) with (\\S+) in reserve$"))},
+        Form{"%1 repetitions with %2 in reserve",
+             QRegularExpression(QStringLiteral("^(\\d+) repetitions with (\\S+) in reserve$"))},
+        Form{"%1 repetitions", QRegularExpression(QStringLiteral("^(\\d+) repetitions$"))}};
+    for (const Form& form : forms) {
+        const auto found = form.shape.match(QString::fromStdString(arg));
+        if (!found.hasMatch()) continue;
+        QString text = QCoreApplication::translate("engine", form.source);
+        for (int i = 1; i <= found.lastCapturedIndex(); ++i) text = text.arg(found.captured(i));
+        return text;
+    }
+    return std::nullopt;
+}
+
 // A name that the coach gave is no sentence of ours, and is looked for among the words alone.
 std::string filler(const std::string& arg) {
+    if (const auto set = aSet(arg)) return set->toStdString();
     if (arg.find(' ') != std::string::npos)
         if (const auto phrase = translated("engine", arg)) return phrase->toStdString();
     return vocabularyWords(arg).toStdString();

@@ -18,13 +18,6 @@
 namespace bw::test {
 
 namespace {
-struct Speaking { // and English again at the end
-    explicit Speaking(Language language) { speak(language); }
-    ~Speaking() {
-        speak(Language::English);
-        QLocale::setDefault(QLocale::system());
-    }
-};
 QString menuTitles(FrameDesk& d) {
     QStringList titles;
     for (const QAction* menu : d.window.menuBar()->actions()) titles << menu->text();

@@ -14,6 +14,12 @@ QString plain(std::string_view utf8) {
 
 QString say(const Message& message) { return worded(message); }
 
+QString unitSaid(std::string_view figure) {
+    const auto blank = figure.rfind(' ');
+    if (blank == std::string_view::npos) return plain(figure);
+    return plain(figure.substr(0, blank + 1)) + vocabularyWord(figure.substr(blank + 1));
+}
+
 QString monthName(Month month) {
     return QLocale().standaloneMonthName(month.month()) + QLatin1Char(' ') +
            QString::number(month.year());

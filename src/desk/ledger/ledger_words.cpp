@@ -40,7 +40,7 @@ QDate qDate(Date date) {
 }
 Date dateOf(QDate date) { return Date::of(date.year(), date.month(), date.day()).value(); }
 QString dayText(Date date) {
-    return QLocale().toString(qDate(date), QStringLiteral("ddd d MMM yyyy"));
+    return QLocale().toString(qDate(date), QCoreApplication::translate("ledger", "ddd d MMM yyyy"));
 }
 
 QString setsWords(const std::vector<LiftedSet>& sets, MassUnit unit) {

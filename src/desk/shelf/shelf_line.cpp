@@ -86,7 +86,7 @@ ShelfLine shelfLine(const Gym& gym, Shelf::Entry entry) {
     line.cells[ShelfLine::Roles] = rolesCell(e);
     line.cells[ShelfLine::Kit] = kitCell(gym, e.needs);
     line.cells[ShelfLine::Demands] = demandsCell(e);
-    line.cells[ShelfLine::Load] = plain(e.load.text());
+    line.cells[ShelfLine::Load] = vocabularyWord(e.load.text());
     return line;
 }
 
