@@ -24,13 +24,13 @@ CALLS = {"tr": 0, "sheetSay": 0, "QT_TR_NOOP": 0, "translate": 1,
 # Every literal of these files is such a word.
 WORD_LISTS = ("include/blockwright/model/vocabulary.hpp", "src/core/model/vocabulary.cpp",
               "src/core/rules/book/large_muscles.hpp")
-# Units of limits, which are a word wherever they stand.
-UNITS = {"sets", "weeks", "months", "days"}
+# Units of limits and the like, which are a word wherever they stand.
+UNITS = {"sets", "weeks", "months", "days", "none"}
 # What is written for machines, and the names of papers.
 LEFT_OUT = ("src/interchange/calendar.cpp", "src/core/ledger/formula.cpp",
             "src/core/model/board_text.cpp")
 NO_TEXT_IN = {"logic_error", "runtime_error", "QStringLiteral", "QLatin1String", "setProperty"}
-PHRASE = re.compile(r"(^|[^<])\b[A-Za-z%][^\s]* +[A-Za-z%“(0-9–-]")
+PHRASE = re.compile(r"^\d \([a-z ]+\)$|(^|[^<])\b[A-Za-z%][^\s]* +[A-Za-z%“(0-9–-]")
 WORD = re.compile(r"[A-Za-z][A-Za-z -]*")
 LETTER = re.compile(r"[^\W\d_]")
 FOR_MACHINES = re.compile(

@@ -1250,6 +1250,11 @@ Das lässt sich nicht rückgängig machen, und was davor getan wurde, danach auc
         <translation>/Seite</translation>
     </message>
     <message>
+        <location filename="../../src/core/model/exercise_text.cpp"/>
+        <source>1 (anyone)</source>
+        <translation>1 (jeder)</translation>
+    </message>
+    <message>
         <location filename="../../src/desk/almanac/almanac_page.cpp"/>
         <location filename="../../src/desk/shelf/shelf_page.cpp"/>
         <source>1 exercise</source>
@@ -8012,6 +8017,16 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <location filename="../../src/core/model/vocabulary.cpp"/>
         <source>neck</source>
         <translation>Nacken</translation>
+    </message>
+    <message>
+        <location filename="../../src/core/model/exercise_read.cpp"/>
+        <location filename="../../src/core/model/exercise_text.cpp"/>
+        <location filename="../../src/core/model/shorthand.cpp"/>
+        <location filename="../../src/desk/shelf/entry_words.cpp"/>
+        <location filename="../../src/edit/shelf_verbs.cpp"/>
+        <location filename="../../src/interchange/read_shelf.cpp"/>
+        <source>none</source>
+        <translation>keine</translation>
     </message>
     <message>
         <location filename="../../include/blockwright/model/vocabulary.hpp"/>

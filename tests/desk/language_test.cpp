@@ -6,6 +6,7 @@
 #include "desk/frame/remembered.hpp"
 #include "desk/frame/words.hpp"
 #include "desk/frame/workspace.hpp"
+#include "desk/shelf/entry_words.hpp"
 #include "edit/block_verbs.hpp"
 #include "frame_desk.hpp"
 #include "sheets/sheet_words.hpp"
@@ -50,6 +51,35 @@ TEST_CASE("In German the engine's sentences are German, with the words that fill
     CHECK(monthName(Month::parse("2026-03").value()) == QStringLiteral("März 2026"));
     CHECK(printedDate(Date::of(2026, 3, 7).value()) == QStringLiteral("7. März 2026"));
     CHECK(QLocale().toString(0.5) == QStringLiteral("0,5"));
+}
+
+TEST_CASE("The fields of an exercise are shown in German, and read in German and English") {
+    const Speaking german(Language::German);
+    const Gym gym = threeMonths();
+    const auto there = [&](ExerciseField field, const char* text) {
+        const QString shown = shownField(field, text);
+        CHECK(typedField(gym, field, plain(text)) == text);
+        CHECK(typedField(gym, field, shown.toUpper()) != shown.toUpper().toStdString());
+        return shown.toStdString() + " = " + typedField(gym, field, shown);
+    };
+    CHECK(there(ExerciseField::Patterns, "vertical pull 60 %, squat 40 %") ==
+          "vertikales Ziehen 60 %, Kniebeuge 40 % = vertical pull 60 %, squat 40 %");
+    CHECK(there(ExerciseField::Muscles, "none") == "keine = none");
+    CHECK(there(ExerciseField::Demands, "knee 2, grip 1") == "Knie 2, Griff 1 = knee 2, grip 1");
+    CHECK(shownField(ExerciseField::Sides, "each (the dose is per side)") ==
+          QStringLiteral("jede Seite (die Dosis gilt je Seite)"));
+    CHECK(typedField(gym, ExerciseField::Sides,
+                     QStringLiteral("jede Seite (die Dosis gilt je Seite)")) == "each");
+    CHECK(typedField(gym, ExerciseField::Skill, QStringLiteral("2 (muss gelehrt werden)")) == "2");
+    CHECK(shownField(ExerciseField::Name, "none") == QStringLiteral("none"));
+}
+
+TEST_CASE("What the engine says of a set is translated inside another sentence") {
+    const Speaking german(Language::German);
+    CHECK(say({"As last time: %1 on %2.", {"6 × 40 kg with 1.5 in reserve", "2026-09-03"}}) ==
+          QStringLiteral("Wie beim letzten Mal: 6 × 40 kg mit 1.5 in Reserve am 2026-09-03."));
+    CHECK(unitSaid("3 months") == QStringLiteral("3 Monate"));
+    CHECK(unitSaid("0.6–1.4") == QStringLiteral("0.6–1.4"));
 }
 
 TEST_CASE("In English all is as the sources have it, and plurals are right") {
