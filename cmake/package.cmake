@@ -30,6 +30,6 @@ set(CPACK_DEBIAN_PACKAGE_SHLIBDEPS ON)
 # What is not linked: the fonts of the sheets, and the icons' drawing, which Debian 12 has in
 # libqt6svg6 and 13 in a package of its own.
 set(CPACK_DEBIAN_PACKAGE_DEPENDS "fonts-dejavu-core, qt6-svg-plugins | libqt6svg6 (<< 6.7)")
-set(CPACK_DEBIAN_PACKAGE_RECOMMENDS "qt6-wayland, shared-mime-info")
+set(CPACK_DEBIAN_PACKAGE_RECOMMENDS "qt6-wayland, qt6-translations-l10n, shared-mime-info")
 set(CPACK_DEBIAN_PACKAGE_SUGGESTS "bash-completion")
 include(CPack)

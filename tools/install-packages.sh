@@ -8,7 +8,8 @@
 set -eu
 
 wanted="g++ cmake ninja-build ccache
-        qt6-base-dev qt6-svg-dev libqt6svg6 qt6-qpa-plugins libgl-dev libopengl-dev
+        qt6-base-dev qt6-svg-dev qt6-tools-dev qt6-l10n-tools libqt6svg6 qt6-qpa-plugins
+        libgl-dev libopengl-dev
         libsqlite3-dev nlohmann-json3-dev libcli11-dev libfmt-dev fonts-dejavu-core"
 # Parts that one release has on its own and the other inside a package above.
 where_existing="qt6-svg-plugins"

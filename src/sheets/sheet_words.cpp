@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sheets/sheet_words.hpp"
 
+#include "sheets/worded.hpp"
+
 #include <QCoreApplication>
 
 #include <array>
@@ -16,10 +18,7 @@ QString sheetSay(const char* english) { return QCoreApplication::translate("bw::
 
 QString printed(const std::string& text) { return QString::fromStdString(text).simplified(); }
 
-QString printed(const Message& message) {
-    const QString source = sheetSay(message.source.c_str());
-    return printed(Message::fill(source.toStdString(), message.args));
-}
+QString printed(const Message& message) { return worded(message).simplified(); }
 
 QString nameOf(const Shelf& shelf, const ExerciseId& id) {
     const Exercise* found = shelf.find(id);
@@ -53,8 +52,8 @@ QString printedMonth(Month month) {
 
 QString printedDate(Date date) {
     const std::chrono::year_month_day day(date.days());
-    return QString::number(static_cast<unsigned>(day.day())) + QLatin1Char(' ') +
-           printedMonth(date.month());
+    return QCoreApplication::translate("bw::sheets", "%1 %2", "3, September 2026")
+        .arg(QString::number(static_cast<unsigned>(day.day())), printedMonth(date.month()));
 }
 
 QString blockText(const Block& block) {

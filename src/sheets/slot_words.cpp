@@ -2,6 +2,7 @@
 #include "sheets/slot_words.hpp"
 #include "blockwright/ledger/mass_text.hpp"
 #include "blockwright/model/shorthand.hpp"
+#include "sheets/worded.hpp"
 
 #include <array>
 
@@ -11,10 +12,15 @@ QString slotLabel(const Block& block, Place slot) {
     return printed(groupLetter(block, slot)) + QString::number(slot.slot + 1);
 }
 
+QString printedDose(const Dose& dose, Sides sides) {
+    return printed(doseText(dose, sides))
+        .replace(QLatin1String("/side"), sheetSay(QT_TRANSLATE_NOOP("bw::sheets", "/side")));
+}
+
 QString slotDose(const Shelf& shelf, const Slot& slot) {
     if (!slot.dose) return {};
     const Exercise* e = slot.exercise ? shelf.find(*slot.exercise) : nullptr;
-    return printed(doseText(*slot.dose, e ? e->sides : Sides::Both));
+    return printedDose(*slot.dose, e ? e->sides : Sides::Both);
 }
 
 QString slotPlan(const Shelf& shelf, const Slot& slot) {
@@ -32,16 +38,17 @@ QString roundsAndRest(const Group& group) {
     const QString rounds = sheetSay(one ? QT_TRANSLATE_NOOP("bw::sheets", "%1 round")
                                         : QT_TRANSLATE_NOOP("bw::sheets", "%1 rounds"))
                                .arg(printed(roundsText(group.rounds)));
+    if (group.rest.hi() == Millis{0})
+        return rounds + QStringLiteral(", ") + sheetSay(QT_TRANSLATE_NOOP("bw::sheets", "no rest"));
     const QString rest = printed(restText(group.rest));
-    if (group.rest.hi() == Millis{0}) return rounds + QStringLiteral(", ") + rest;
     return rounds + QStringLiteral(", ") +
            sheetSay(QT_TRANSLATE_NOOP("bw::sheets", "rest %1")).arg(rest);
 }
 
 QString openSlotWords(const Slot& slot) {
     QStringList wanted;
-    if (slot.role) wanted << printed(slot.role->text());
-    for (const Pattern p : slot.patterns) wanted << printed(std::string(wordOf(p)));
+    if (slot.role) wanted << vocabularyWord(slot.role->text());
+    for (const Pattern p : slot.patterns) wanted << vocabularyWord(wordOf(p));
     if (wanted.isEmpty()) return sheetSay(QT_TRANSLATE_NOOP("bw::sheets", "open"));
     return sheetSay(QT_TRANSLATE_NOOP("bw::sheets", "open: %1"))
         .arg(wanted.join(QStringLiteral(", ")));

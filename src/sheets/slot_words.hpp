@@ -11,6 +11,7 @@
 namespace bw {
 
 [[nodiscard]] QString slotLabel(const Block& block, Place slot);      // "D1"
+[[nodiscard]] QString printedDose(const Dose& dose, Sides sides);     // "10/side"
 [[nodiscard]] QString slotDose(const Shelf& shelf, const Slot& slot); // "5"; empty in open slots
 [[nodiscard]] QString slotPlan(const Shelf& shelf, const Slot& slot); // "5 · 31X1 · 1–3 in reserve"
 [[nodiscard]] QString roundsAndRest(const Group& group); // "2–3 rounds, rest 60–90 s"

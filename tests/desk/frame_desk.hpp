@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The real window over a home of its own, driven by keys; questions are answered by the test.
 #pragma once
+#include "desk/frame/language.hpp"
 #include "desk/frame/main_window.hpp"
 #include "desk/frame/prompts.hpp"
 #include "edit/memory_file.hpp"
@@ -25,6 +26,14 @@ public:
 
 private:
     Prompts before_;
+};
+
+// English again at the end.
+struct Speaking {
+    explicit Speaking(Language language) { speak(language); }
+    ~Speaking() { speak(Language::System); } // of the tests: C.UTF-8
+    Speaking(const Speaking&) = delete;
+    Speaking& operator=(const Speaking&) = delete;
 };
 
 class FrameDesk {

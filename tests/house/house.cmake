@@ -14,6 +14,8 @@ endfunction()
 
 bw_script_test(house-itself house_test.py)
 bw_script_test(examples-itself examples_test.py)
+bw_script_test(translate-itself translate_test.py)
+add_test(NAME translations COMMAND ${BW_PYTHON} -B ${PROJECT_SOURCE_DIR}/tools/translate.py --check)
 bw_script_test(desktop desktop_test.py)
 bw_script_test(manual manual_test.py)
 bw_script_test(completion completion_test.py)

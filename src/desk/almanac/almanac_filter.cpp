@@ -24,22 +24,21 @@ bool anyCell(const AlmanacRow& row, bool AlmanacCell::*what) {
 } // namespace
 
 AlmanacFilter AlmanacFilter::parse(const QString& text, Month latest) {
-    static const QRegularExpression since(QStringLiteral("\\b(?:not\\s+)?(?:used\\s+)?since\\b"));
-    QStringList left = text.toLower()
-                           .replace(since, QStringLiteral("since"))
-                           .simplified()
-                           .split(u' ', Qt::SkipEmptyParts);
+    const QRegularExpression since(
+        QStringLiteral("\\b(?:%1\\s+)?(?:%2\\s+)?%3\\b").arg(tr("not"), tr("used"), tr("since")));
+    QStringList left =
+        text.toLower().replace(since, tr("since")).simplified().split(u' ', Qt::SkipEmptyParts);
     AlmanacFilter filter;
     while (!left.isEmpty()) {
         const QString word = left.takeFirst();
-        if (word == QLatin1String("since")) {
+        if (word == tr("since")) {
             filter.notSince = takeMonth(left, latest);
             if (!filter.notSince)
                 filter.trouble = tr("After “since” comes a month, such as %1 or July.")
                                      .arg(plain(latest.plus(-3).text()));
-        } else if (word == QLatin1String("main")) {
+        } else if (word == tr("main")) {
             filter.main = true;
-        } else if (word == QLatin1String("new")) {
+        } else if (word == tr("new")) {
             filter.fresh = true;
         } else {
             filter.words << even(word);

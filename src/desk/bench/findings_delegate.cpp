@@ -187,11 +187,12 @@ FindingPlaces FindingsDelegate::places(const QStyleOptionViewItem& option, const
     const int left = r.left() + kSide + kShape, right = r.right() - kSide, top = r.top() + kTop;
     const int width = right - left, line = small.height() + 2;
     const bool hint = !open && row.actions() > 0;
-    const int textWide = width - (hint ? kHintWide + 8 : 0);
+    const int hintWide = std::max(kHintWide, small.horizontalAdvance(tr("Try")) + 2 * kButtonPad);
+    const int textWide = width - (hint ? hintWide + 8 : 0);
     FindingPlaces at;
     at.shape = QRect(r.left() + kSide, top, kShape, metrics.height());
     at.text = QRect(left, top, textWide, wrapped(option.font, textWide, row.text));
-    if (hint) at.tryHint = QRect(right - kHintWide, top, kHintWide, small.height() + 4);
+    if (hint) at.tryHint = QRect(right - hintWide, top, hintWide, small.height() + 4);
     const int metaTop = at.text.bottom() + 3;
     at.gauge = QRect(right - kGauge, metaTop, kGauge, line);
     const int figuresWide = small.horizontalAdvance(row.figures);

@@ -4,6 +4,7 @@
 #include "blockwright/model/shorthand.hpp"
 #include "desk/frame/theme.hpp"
 #include "desk/frame/words.hpp"
+#include "sheets/worded.hpp"
 
 #include <QCoreApplication>
 #include <QStringList>
@@ -59,7 +60,7 @@ QString findingFigures(const Finding& f) {
         return {};
     if (f.measured == 0 && limit.lo == 0 && limit.hi == 0) return {};
     const bool worded = f.unit != "s" && f.unit != "share" && !f.unit.empty();
-    const QString unit = worded ? QLatin1Char(' ') + plain(f.unit) : QString();
+    const QString unit = worded ? QLatin1Char(' ') + vocabularyWord(f.unit) : QString();
     const QString measured = figureText(f.measured, f.unit);
     if (!limit.band) return tr("%1, limit %2").arg(measured, figureText(limit.hi, f.unit) + unit);
     return tr("%1, band %2–%3")

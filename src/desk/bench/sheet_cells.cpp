@@ -4,6 +4,7 @@
 #include "blockwright/model/fitting.hpp"
 #include "blockwright/model/shorthand.hpp"
 #include "desk/frame/words.hpp"
+#include "sheets/worded.hpp"
 
 #include <QCoreApplication>
 
@@ -47,7 +48,7 @@ QString optionsText(const Gym& gym, const Exercise& e) {
 QString openText(const Slot& slot) {
     QStringList wants;
     for (const Pattern p : slot.patterns) wants << patternName(p);
-    if (slot.role) wants << plain(slot.role->text());
+    if (slot.role) wants << vocabularyWord(slot.role->text());
     return wants.isEmpty() ? tr("open") : tr("open: %1").arg(wants.join(QStringLiteral(", ")));
 }
 
@@ -137,7 +138,8 @@ std::optional<QString> editText(const SheetCell& c) {
     } else if (c.row.kind == SheetRow::Kind::Foot) {
         const Group& g = *groupAt(c.block, c.row.place);
         if (c.column == SheetColumn::Exercise) return plain(roundsText(g.rounds));
-        if (c.column == SheetColumn::Dose) return plain(restText(g.rest));
+        if (c.column == SheetColumn::Dose)
+            return g.rest.hi() == Millis{0} ? tr("no rest") : plain(restText(g.rest));
     } else if (c.row.kind == SheetRow::Kind::Section) {
         const Section& s = *sectionAt(c.block, c.row.place);
         if (c.column == SheetColumn::Dose) return plain(clockText(s.talk));

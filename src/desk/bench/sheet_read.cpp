@@ -5,6 +5,8 @@
 #include "blockwright/model/shorthand.hpp"
 #include "desk/bench/sheet_cells.hpp"
 
+#include <QCoreApplication>
+
 namespace bw {
 
 namespace {
@@ -17,6 +19,10 @@ CellEdit field(Place place, Find find, F T::*member, V value, Did (*verb)(OpenGy
                 if (T* thing = find(b, place)) thing->*member = value;
             },
             [=](OpenGym& gym, Spot spot) { return verb(gym, spot, value); }};
+}
+// As the cell shows it, or in English.
+bool isWord(std::string_view text, const char* word) {
+    return text == word || text == QCoreApplication::translate("Sheet", word).toStdString();
 }
 Slot* slotIn(Block& b, Place p) { return slotAt(b, p); }
 Group* groupIn(Block& b, Place p) { return groupAt(b, p); }
@@ -83,7 +89,7 @@ Reading readRounds(const SheetCell& c, std::string_view text) {
 }
 
 Reading readRest(const SheetCell& c, std::string_view text) {
-    const auto read = parseRest(text);
+    const auto read = parseRest(isWord(text, "no rest") ? "no rest" : text);
     if (!read) return read.why();
     return field(c.row.place, groupIn, &Group::rest, *read, setRest);
 }
@@ -107,8 +113,8 @@ Reading readTalk(const SheetCell& c, std::string_view text) {
 }
 
 Result<Start> startFrom(std::string_view text, std::size_t groups) {
-    if (text == "together") return Start{StartTogether{}};
-    if (text == "spread") return Start{StartSpread{}};
+    if (isWord(text, "together")) return Start{StartTogether{}};
+    if (isWord(text, "spread")) return Start{StartSpread{}};
     StartCounts counts;
     int n = -1;
     for (const char c : std::string(text) + "+") {

@@ -10,19 +10,18 @@ namespace bw {
 
 namespace {
 const QCommandLineOption& option(const char* name) {
-    const auto text = [](const char* words) {
-        return QCoreApplication::translate("launch", words);
-    };
+    const auto tr = [](const char* words) { return QCoreApplication::translate("launch", words); };
     static const QCommandLineOption demo(QStringLiteral("demo"),
-                                         text("Open a copy of the demonstration gym."));
+                                         tr("Open a copy of the demonstration gym."));
     static const QCommandLineOption theme(
-        QStringLiteral("theme"), text("Colours: system, light or dark."), QStringLiteral("theme"));
-    static const QCommandLineOption month(QStringLiteral("month"), text("The month to show."),
+        QStringLiteral("theme"), tr("Colours: system, light or dark."), QStringLiteral("theme"));
+    static const QCommandLineOption language(
+        QStringLiteral("language"), tr("Language: system, en or de."), QStringLiteral("language"));
+    static const QCommandLineOption month(QStringLiteral("month"), tr("The month to show."),
                                           QStringLiteral("YYYY-MM"));
     static const QCommandLineOption bench(
-        QStringLiteral("bench-start"),
-        text("Print the milliseconds to the first paint, and quit."));
-    for (const QCommandLineOption* o : {&demo, &theme, &month, &bench})
+        QStringLiteral("bench-start"), tr("Print the milliseconds to the first paint, and quit."));
+    for (const QCommandLineOption* o : {&demo, &theme, &language, &month, &bench})
         if (o->names().contains(QLatin1String(name))) return *o;
     return demo;
 }
@@ -44,6 +43,12 @@ Result<Launch> fromParser(const QCommandLineParser& parser) {
         if (!launch.theme)
             return Message{"--theme %1: it is system, light or dark.", {word.toStdString()}};
     }
+    if (parser.isSet(option("language"))) {
+        const QString word = parser.value(option("language"));
+        launch.language = languageFrom(word);
+        if (!launch.language)
+            return Message{"--language %1: it is system, en or de.", {word.toStdString()}};
+    }
     if (parser.isSet(option("month"))) {
         const auto month = Month::parse(parser.value(option("month")).toStdString());
         if (!month) return month.why();
@@ -62,7 +67,7 @@ Result<Launch> readLaunch(const QStringList& arguments) {
         "launch", "Draft a month's class, check it by computing, print its sheets."));
     const auto help = parser.addHelpOption();
     const auto version = parser.addVersionOption();
-    for (const char* name : {"demo", "theme", "month", "bench-start"})
+    for (const char* name : {"demo", "theme", "language", "month", "bench-start"})
         parser.addOption(option(name));
     parser.addPositionalArgument(QStringLiteral("FILE.bwgym"),
                                  QCoreApplication::translate("launch", "The gym file to open."),

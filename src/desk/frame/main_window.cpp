@@ -37,7 +37,7 @@ bool sameFile(const std::filesystem::path& a, const std::filesystem::path& b) {
 MainWindow::MainWindow()
     : stack_(new QStackedWidget(this)), start_(new StartPage(stack_)),
       backups_(new GymBackups(*this)), commands_(new CommandPanel(this)),
-      theme_(Remembered::theme()) {
+      theme_(Remembered::theme()), language_(Remembered::language()) {
     setWindowIcon(programIcon());
     stack_->addWidget(start_);
     setCentralWidget(stack_);
@@ -84,6 +84,10 @@ void MainWindow::newActions() {
     addThemeActions(*actions_, theme_, [this](Theme theme) {
         Remembered::setTheme(theme);
         setTheme(theme);
+    });
+    addLanguageActions(*actions_, language_, [this](Language language) {
+        Remembered::setLanguage(language);
+        setLanguage(language);
     });
     addHelpActions(*actions_, this);
     actions_->add(tr("Help"), QStringLiteral("find-command"), tr("&Find a command…"), {Qt::Key_F3},
@@ -189,6 +193,32 @@ void MainWindow::setTheme(Theme theme) {
     theme_ = theme;
     applyTheme(*qApp, theme);
     if (QAction* chosen = actions_->find(themeActionId(theme))) chosen->setChecked(true);
+}
+
+void MainWindow::markLanguage(Language language) {
+    language_ = language;
+    if (QAction* chosen = actions_->find(languageActionId(language))) chosen->setChecked(true);
+}
+
+void MainWindow::setLanguage(Language language) {
+    language_ = language;
+    speak(language);
+    const bool atStart = stack_->currentWidget() == start_;
+    start_->deleteLater();
+    stack_->insertWidget(0, start_ = new StartPage(stack_));
+    wireStart();
+    if (workspace_) {
+        const auto month = workspace_->draft().month();
+        const QString place = actions_->checkedOf(QStringLiteral("place-"));
+        take(workspace_->letGo());
+        if (month) workspace_->draft().showMonth(*month);
+        if (QAction* go = actions_->find(place)) go->trigger();
+    } else {
+        newActions();
+        rebuildMenus();
+        nameWindow();
+    }
+    if (atStart) showStart();
 }
 
 void MainWindow::nameWindow() {

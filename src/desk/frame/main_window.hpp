@@ -4,6 +4,7 @@
 #pragma once
 #include "blockwright/model/calendar.hpp"
 #include "desk/frame/gym_opening.hpp"
+#include "desk/frame/language.hpp"
 #include "desk/frame/theme.hpp"
 
 #include <QMainWindow>
@@ -36,6 +37,9 @@ public:
     void showMonth(Month month); // says so when the gym has no such month
     void showStart();
     void setTheme(Theme theme);
+    // All is made anew in that language; what can be undone stays so.
+    void setLanguage(Language language);
+    void markLanguage(Language language); // in the menu, for one that is spoken already
 
     [[nodiscard]] Workspace* workspace() { return workspace_; } // null: no gym is open
     [[nodiscard]] StartPage& startPage() { return *start_; }
@@ -64,6 +68,7 @@ private:
     Workspace* workspace_ = nullptr;
     CommandPanel* commands_; // over all else
     Theme theme_ = Theme::System;
+    Language language_ = Language::System;
 };
 
 } // namespace bw

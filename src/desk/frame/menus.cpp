@@ -83,7 +83,9 @@ void buildMenus(QMenuBar& bar, const Actions& actions, bool gym,
             {"-", "week-1", "week-2", "week-3", "week-4", "week-5", "week-6", "-", "next-finding",
              "previous-finding", "go-findings", "go-beam", "-", "board", "-"});
     }
-    add(*view, actions, {"theme-system", "theme-light", "theme-dark"});
+    add(*view, actions, {"theme-system", "theme-light", "theme-dark", "-"});
+    add(*view->addMenu(tr("&Language")), actions,
+        {"language-system", "language-en", "language-de"});
     add(*bar.addMenu(tr("&Help")), actions,
         {"find-command", "keys", "-", "cautions", "-", "about"});
 }
@@ -95,6 +97,26 @@ QString themeActionId(Theme theme) {
     case Theme::Dark: return QStringLiteral("theme-dark");
     }
     return {};
+}
+
+QString languageActionId(Language language) {
+    return QLatin1String("language-") + languageWord(language);
+}
+
+// A language is called by its own name.
+void addLanguageActions(Actions& actions, Language now, const std::function<void(Language)>& set) {
+    auto* group = new QActionGroup(&actions);
+    const std::pair<Language, QString> languages[] = {
+        {Language::System, tr("Language of the s&ystem")},
+        {Language::English, QStringLiteral("&English")},
+        {Language::German, QStringLiteral("De&utsch")}};
+    for (const auto& [language, text] : languages) {
+        QAction* action = actions.add(tr("View"), languageActionId(language), text, {}, nullptr,
+                                      [set, language = language] { set(language); });
+        action->setCheckable(true);
+        action->setChecked(language == now);
+        group->addAction(action);
+    }
 }
 
 void addThemeActions(Actions& actions, Theme now, const std::function<void(Theme)>& set) {

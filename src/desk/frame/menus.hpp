@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The menu bar, made from the registry of actions.
 #pragma once
+#include "desk/frame/language.hpp"
 #include "desk/frame/theme.hpp"
 
 #include <QString>
@@ -17,7 +18,9 @@ class Actions;
 void buildMenus(QMenuBar& bar, const Actions& actions, bool gym,
                 const std::function<void(const QString& file)>& openRecent);
 
+[[nodiscard]] QString languageActionId(Language language);
 [[nodiscard]] QString themeActionId(Theme theme);
+void addLanguageActions(Actions& actions, Language now, const std::function<void(Language)>& set);
 void addThemeActions(Actions& actions, Theme now, const std::function<void(Theme)>& set);
 
 } // namespace bw

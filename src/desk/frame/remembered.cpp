@@ -25,7 +25,7 @@ void setValue(const char* key, const QVariant& value) {
 }
 
 constexpr const char *kRecent = "files/recent", *kTheme = "look/theme",
-                     *kGeometry = "look/geometry";
+                     *kGeometry = "look/geometry", *kLanguage = "look/language";
 constexpr std::array<const char*, 3> kThemes{"system", "light", "dark"};
 } // namespace
 
@@ -67,6 +67,11 @@ Theme Remembered::theme() {
 void Remembered::setTheme(Theme theme) {
     setValue(kTheme, QLatin1String(kThemes[static_cast<std::size_t>(theme)]));
 }
+
+Language Remembered::language() {
+    return languageFrom(value(kLanguage).toString()).value_or(Language::System);
+}
+void Remembered::setLanguage(Language language) { setValue(kLanguage, languageWord(language)); }
 
 QByteArray Remembered::geometry() { return value(kGeometry).toByteArray(); }
 void Remembered::setGeometry(const QByteArray& geometry) { setValue(kGeometry, geometry); }

@@ -3,6 +3,7 @@
 // $BLOCKWRIGHT_HOME when that is set, else $XDG_CONFIG_HOME/blockwright. It is never needed:
 // without it all is as new.
 #pragma once
+#include "desk/frame/language.hpp"
 #include "desk/frame/theme.hpp"
 
 #include <QByteArray>
@@ -31,6 +32,9 @@ struct Remembered {
 
     [[nodiscard]] static Theme theme();
     static void setTheme(Theme theme);
+
+    [[nodiscard]] static Language language();
+    static void setLanguage(Language language);
 
     [[nodiscard]] static QByteArray geometry(); // empty: none
     static void setGeometry(const QByteArray& geometry);

@@ -9,6 +9,7 @@
 static void loadOnce() {
     static const bool loaded = [] {
         Q_INIT_RESOURCE(resources);
+        Q_INIT_RESOURCE(translations);
         return true;
     }();
     Q_UNUSED(loaded)
@@ -19,6 +20,11 @@ namespace bw {
 QString demoBundleFile() {
     loadOnce();
     return QStringLiteral(":/demo/saltmarsh-boathouse.bundle.json");
+}
+
+QString translationFile(const QString& language) {
+    loadOnce();
+    return QStringLiteral(":/translations/blockwright_%1.qm").arg(language);
 }
 
 QIcon lineIcon(const QString& name, const QColor& color) {

@@ -8,6 +8,7 @@
 namespace bw {
 
 [[nodiscard]] QString demoBundleFile();
+[[nodiscard]] QString translationFile(const QString& language); // "de"; may not be there
 // Our own line drawing of that name, in one colour, sharp on any screen.
 [[nodiscard]] QIcon lineIcon(const QString& name, const QColor& color);
 [[nodiscard]] QIcon programIcon();

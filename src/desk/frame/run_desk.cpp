@@ -69,10 +69,12 @@ int runDesk(int argc, char* argv[]) {
         return 2;
     }
     if (answered(launch)) return 0; // beside an option of Qt's own
+    speak(launch->language.value_or(Remembered::language()));
     const CleanExit leaving(nullptr);
     applyTheme(app, launch->theme.value_or(Remembered::theme()));
     MainWindow window;
     if (launch->theme) window.setTheme(*launch->theme);
+    if (launch->language) window.markLanguage(*launch->language);
     openWanted(window, *launch);
     if (launch->benchStart) reportFirstPaint(window);
     window.show();

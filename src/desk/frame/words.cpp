@@ -1,29 +1,23 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/frame/words.hpp"
 
+#include "sheets/worded.hpp"
+
 #include <QCoreApplication>
 #include <QLocale>
 
 namespace bw {
 
-namespace {
-QString translated(std::string_view source) {
-    return QCoreApplication::translate("engine", std::string(source).c_str());
-}
-QString spaced(std::string_view word) {
-    std::string text(word);
-    for (char& c : text)
-        if (c == '-') c = ' ';
-    return translated(text);
-}
-} // namespace
-
 QString plain(std::string_view utf8) {
     return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size()));
 }
 
-QString say(const Message& message) {
-    return plain(Message::fill(translated(message.source).toStdString(), message.args));
+QString say(const Message& message) { return worded(message); }
+
+QString unitSaid(std::string_view figure) {
+    const auto blank = figure.rfind(' ');
+    if (blank == std::string_view::npos) return plain(figure);
+    return plain(figure.substr(0, blank + 1)) + vocabularyWord(figure.substr(blank + 1));
 }
 
 QString monthName(Month month) {
@@ -33,16 +27,18 @@ QString monthName(Month month) {
 
 QString kindName(SectionKind kind) {
     switch (kind) {
-    case SectionKind::WarmUp: return translated("Warm-up");
-    case SectionKind::Power: return translated("Power");
-    case SectionKind::Strength: return translated("Strength");
-    case SectionKind::Finisher: return translated("Finisher");
+    case SectionKind::WarmUp: return QCoreApplication::translate("engine", "Warm-up");
+    case SectionKind::Power: return QCoreApplication::translate("engine", "Power");
+    case SectionKind::Strength: return QCoreApplication::translate("engine", "Strength");
+    case SectionKind::Finisher: return QCoreApplication::translate("engine", "Finisher");
     }
     return {};
 }
 
-QString formatName(Format format) { return translated(wordOf(format)); }
-QString patternName(Pattern pattern) { return spaced(wordOf(pattern)); }
-QString weekIntent(Intent intent) { return translated(wordOf(intent)); }
+QString formatName(Format format) { return vocabularyWord(wordOf(format)); }
+QString patternName(Pattern pattern) {
+    return vocabularyWord(wordOf(pattern)).replace(QLatin1Char('-'), QLatin1Char(' '));
+}
+QString weekIntent(Intent intent) { return vocabularyWord(wordOf(intent)); }
 
 } // namespace bw

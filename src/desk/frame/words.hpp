@@ -13,7 +13,8 @@ namespace bw {
 
 [[nodiscard]] QString say(const Message& message);
 [[nodiscard]] QString plain(std::string_view utf8);
-[[nodiscard]] QString monthName(Month month); // "September 2026"
+[[nodiscard]] QString monthName(Month month);            // "September 2026"
+[[nodiscard]] QString unitSaid(std::string_view figure); // "3 months"
 // Translated names of the trade: "Warm-up", "heavy-then-long", "vertical pull".
 [[nodiscard]] QString kindName(SectionKind kind);
 [[nodiscard]] QString formatName(Format format);

@@ -37,6 +37,8 @@ public:
     [[nodiscard]] StatusLine& status() { return *status_; }
     [[nodiscard]] BenchPage& bench() { return *bench_; }
     [[nodiscard]] QWidget* page() const; // on show
+    // For another workspace; this one is good for nothing but to be deleted then.
+    [[nodiscard]] std::unique_ptr<OpenGym> letGo() { return std::move(gym_); }
 
 private:
     void assemble(Actions& actions);

@@ -51,7 +51,7 @@ DayBar::DayBar(Date today, QWidget* parent)
 void DayBar::addDay(QHBoxLayout& row) {
     day_->setObjectName(QStringLiteral("class-date"));
     day_->setAccessibleName(tr("Class date"));
-    day_->setDisplayFormat(QStringLiteral("ddd d MMM yyyy"));
+    day_->setDisplayFormat(tr("ddd d MMM yyyy"));
     day_->setDateRange(QDate(1900, 1, 2), QDate(2999, 12, 31));
     day_->setCalendarPopup(true);
     day_->setMinimumWidth(fontMetrics().horizontalAdvance(QStringLiteral("Wed 30 Nov 2026")) + 48);

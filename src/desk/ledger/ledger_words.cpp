@@ -5,6 +5,7 @@
 #include "blockwright/model/shorthand.hpp"
 #include "desk/floor/floor_words.hpp"
 #include "desk/frame/words.hpp"
+#include "sheets/worded.hpp"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -39,7 +40,7 @@ QDate qDate(Date date) {
 }
 Date dateOf(QDate date) { return Date::of(date.year(), date.month(), date.day()).value(); }
 QString dayText(Date date) {
-    return QLocale().toString(qDate(date), QStringLiteral("ddd d MMM yyyy"));
+    return QLocale().toString(qDate(date), QCoreApplication::translate("ledger", "ddd d MMM yyyy"));
 }
 
 QString setsWords(const std::vector<LiftedSet>& sets, MassUnit unit) {
@@ -60,12 +61,8 @@ QString aimWords(const WeekTarget& aim, MassUnit unit) {
     return {};
 }
 
-QString demandName(Demand demand) {
-    return QCoreApplication::translate("engine", std::string(wordOf(demand)).c_str());
-}
-QString flagLevelName(FlagLevel level) {
-    return QCoreApplication::translate("engine", std::string(wordOf(level)).c_str());
-}
+QString demandName(Demand demand) { return vocabularyWord(wordOf(demand)); }
+QString flagLevelName(FlagLevel level) { return vocabularyWord(wordOf(level)); }
 QString flagWords(const Flag& flag) {
     return flagLevelName(flag.level) + QLatin1Char(' ') + demandName(flag.demand);
 }

@@ -76,7 +76,7 @@ QString LimitEffect::about(const Rule* rule, const HouseLimit* limit) const {
     html += para(say(limit->spec.meaning).toHtmlEscaped());
     return html +
            quiet(tr("The rule book: %1. %2")
-                     .arg(plain(limitText(limit->spec.standard, limit->spec)),
+                     .arg(unitSaid(limitText(limit->spec.standard, limit->spec)),
                           say(limit->spec.basis))) +
            quiet(tr("In a bundle: %1").arg(plain(limit->key)));
 }
@@ -93,8 +93,9 @@ Shift LimitEffect::shiftTo(const HouseLimit& limit, const std::optional<LimitVal
 QString LimitEffect::moved(const HouseLimit& limit, const std::optional<LimitValue>& value,
                            const QString& title) const {
     const Shift shift = shiftTo(limit, value);
-    QString html = head(title.arg(plain(limitText(value.value_or(limit.spec.standard), limit.spec)),
-                                  monthName(*draft_.month())));
+    QString html =
+        head(title.arg(unitSaid(limitText(value.value_or(limit.spec.standard), limit.spec)),
+                       monthName(*draft_.month())));
     if (shift.nothing()) return html + quiet(tr("Nothing changes in this month."));
     const auto number = [](double n) { return QString::number(n, 'g', 6); };
     html += shift.before == shift.after

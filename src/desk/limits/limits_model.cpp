@@ -97,8 +97,8 @@ QString LimitsModel::cellText(const HouseLimit& limit, int column) const {
     const LimitValue* set = setValue(limit);
     switch (column) {
     case Meaning: return say(limit.spec.meaning);
-    case House: return set ? plain(limitText(*set, limit.spec)) : QString();
-    case Standard: return plain(limitText(limit.spec.standard, limit.spec));
+    case House: return set ? unitSaid(limitText(*set, limit.spec)) : QString();
+    case Standard: return unitSaid(limitText(limit.spec.standard, limit.spec));
     default: return say(limit.spec.basis);
     }
 }

@@ -28,7 +28,11 @@ QFont fontFor(QFont font, const QModelIndex& i) {
 }
 
 int labelWidth(const QFont& font) {
-    return QFontMetrics(smallFont(font)).horizontalAdvance(EntryModel::tr("measured in"));
+    const QFontMetrics metrics(smallFont(font));
+    int wide = 0;
+    for (const char* longest : {"measured in", "none easier", "none harder", "demands"})
+        wide = std::max(wide, metrics.horizontalAdvance(EntryModel::tr(longest)));
+    return wide;
 }
 
 // Where the line says what it says; the name stands without a label.

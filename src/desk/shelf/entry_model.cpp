@@ -3,6 +3,7 @@
 
 #include "desk/floor/floor_words.hpp"
 #include "desk/frame/words.hpp"
+#include "desk/shelf/entry_words.hpp"
 
 #include <algorithm>
 
@@ -123,7 +124,7 @@ QString EntryModel::text(const Row& row) const {
     const Exercise* e = exercise();
     if (!e) return {};
     switch (row.kind) {
-    case Kind::Field: return plain(fieldText(gym_.gym(), *e, row.field));
+    case Kind::Field: return shownField(row.field, fieldText(gym_.gym(), *e, row.field));
     case Kind::Cue: return lineOf(e->cues, row.at);
     case Kind::Caution: return lineOf(e->cautions, row.at);
     case Kind::Use: return row.at < uses_.size() ? useText(uses_[row.at]) : tr("no month yet");
@@ -155,7 +156,8 @@ QVariant EntryModel::data(const QModelIndex& i, int role) const {
 
 Did EntryModel::write(const Row& row, const std::string& text) {
     switch (row.kind) {
-    case Kind::Field: return writeField(gym_, *id_, row.field, text);
+    case Kind::Field:
+        return writeField(gym_, *id_, row.field, typedField(gym_.gym(), row.field, plain(text)));
     case Kind::Cue: return writeCue(gym_, *id_, row.at, text);
     case Kind::Caution: return writeCaution(gym_, *id_, row.at, text);
     case Kind::Use: break;
@@ -176,7 +178,8 @@ std::optional<Message> EntryModel::fault(int row, const QString& text) const {
     const Row& at = rowAt(row);
     const std::string typed = text.toStdString();
     if (at.kind == Kind::Field) {
-        const auto read = readField(gym_.gym(), *e, at.field, typed);
+        const auto read =
+            readField(gym_.gym(), *e, at.field, typedField(gym_.gym(), at.field, text));
         return read ? std::nullopt : std::optional(read.why());
     }
     const auto read = withLine(at.kind == Kind::Cue ? e->cues : e->cautions, at.at, typed);
@@ -184,11 +187,8 @@ std::optional<Message> EntryModel::fault(int row, const QString& text) const {
 }
 
 QStringList EntryModel::wordsFor(int row) const {
-    QStringList words;
-    if (rowAt(row).kind == Kind::Field)
-        for (const std::string& word : fieldWords(gym_.gym(), rowAt(row).field))
-            words << plain(word);
-    return words;
+    const Row& at = rowAt(row);
+    return at.kind == Kind::Field ? shownWords(gym_.gym(), at.field) : QStringList();
 }
 
 Qt::ItemFlags EntryModel::flags(const QModelIndex& i) const {

@@ -5,6 +5,7 @@
 #include "desk/frame/typed_month.hpp"
 #include "desk/frame/words.hpp"
 #include "desk/ledger/ledger_words.hpp"
+#include "sheets/worded.hpp"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -28,7 +29,7 @@ std::optional<int> takeNumber(QStringList& left) {
 
 std::optional<Demand> demandOf(const QString& word) {
     for (std::size_t i = 0; i < kCount<Demand>; ++i)
-        if (demandName(static_cast<Demand>(i)) == word) return static_cast<Demand>(i);
+        if (demandName(static_cast<Demand>(i)).toLower() == word) return static_cast<Demand>(i);
     return std::nullopt;
 }
 
@@ -84,7 +85,7 @@ private:
     // "grip 2", "skill 1"
     bool figure(const QString& word) {
         const auto demand = demandOf(word);
-        if ((!demand && word != tr("skill")) || no_) return false;
+        if ((!demand && word != tr("skill").toLower()) || no_) return false;
         const auto number = takeNumber(left_);
         if (!number) return false;
         if (demand)
@@ -126,7 +127,7 @@ bool isUnfinished(const QString& text) {
     const QString last = text.toLower().section(u' ', -1);
     if (last.size() < kShortest) return false;
     const QStringList own{tr("unused"),  tr("used"), tr("since"),
-                          tr("retired"), tr("not"),  tr("skill")};
+                          tr("retired"), tr("not"),  tr("skill").toLower()};
     return std::any_of(own.begin(), own.end(),
                        [&](const QString& word) { return word.startsWith(last); });
 }
@@ -139,7 +140,10 @@ QStringList filterWords(const Gym& gym) {
     };
     for (const auto field : {ExerciseField::Patterns, ExerciseField::Roles, ExerciseField::Kit,
                              ExerciseField::Load, ExerciseField::Demands, ExerciseField::Muscles})
-        for (const std::string& word : fieldWords(gym, field)) add(plain(word));
+        for (const std::string& word : fieldWords(gym, field)) {
+            add(plain(word));
+            add(vocabularyWord(word));
+        }
     for (const char* own : {"unused", "used", "since", "retired", "not", "skill"}) add(tr(own));
     for (int month = 1; month <= 12; ++month) add(QLocale().standaloneMonthName(month));
     return words;

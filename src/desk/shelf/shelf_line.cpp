@@ -4,6 +4,7 @@
 #include "blockwright/model/exercise_text.hpp"
 #include "desk/frame/words.hpp"
 #include "desk/ledger/ledger_words.hpp"
+#include "sheets/worded.hpp"
 
 #include <QLocale>
 
@@ -21,7 +22,7 @@ QString kitCell(const Gym& gym, const KitNeeds& needs) {
 QString rolesCell(const Exercise& e) {
     QStringList words;
     for (const RoleId& role : e.roles) {
-        QString word = plain(role.text());
+        QString word = vocabularyWord(role.text());
         const QString kind = plain(wordOf(SectionKind::Strength)) + QLatin1Char('-');
         if (word.startsWith(kind)) word.remove(0, kind.size()); // heavy, long
         words << word;
@@ -51,12 +52,13 @@ QString wordsOf(const Gym& gym, const Exercise& e) {
     QString words = findable(plain(e.name));
     for (std::size_t p = 0; p < kCount<bw::Pattern>; ++p)
         if (const auto pattern = static_cast<bw::Pattern>(p); e.patterns.has(pattern))
-            words += findable(plain(wordOf(pattern)));
+            words += findable(plain(wordOf(pattern))) + findable(patternName(pattern));
     for (const RoleId& role : e.roles) words += findable(plain(role.text()));
-    for (const auto& [muscle, share] : e.muscles) words += findable(plain(muscle.text()));
+    for (const auto& [muscle, share] : e.muscles)
+        words += findable(plain(muscle.text())) + findable(vocabularyWord(muscle.text()));
     for (const auto& alternative : e.needs)
         for (const KitNeed& need : alternative) words += kitWords(plain(kitWord(gym, need.kit)));
-    return words + findable(plain(e.load.text()));
+    return words + findable(plain(e.load.text())) + findable(vocabularyWord(e.load.text()));
 }
 } // namespace
 
@@ -84,7 +86,7 @@ ShelfLine shelfLine(const Gym& gym, Shelf::Entry entry) {
     line.cells[ShelfLine::Roles] = rolesCell(e);
     line.cells[ShelfLine::Kit] = kitCell(gym, e.needs);
     line.cells[ShelfLine::Demands] = demandsCell(e);
-    line.cells[ShelfLine::Load] = plain(e.load.text());
+    line.cells[ShelfLine::Load] = vocabularyWord(e.load.text());
     return line;
 }
 

@@ -5,6 +5,7 @@
 #include "desk/frame/theme.hpp"
 #include "desk/frame/words.hpp"
 #include "desk/stair/stair_words.hpp"
+#include "sheets/worded.hpp"
 
 #include <QCoreApplication>
 
@@ -109,8 +110,8 @@ QString slotPage(const Gym& gym, const Block& block, Place place, const MemberSt
 QString flagsOf(const Member& member) {
     QStringList flags;
     for (const Flag& flag : member.flags) {
-        const QString what =
-            plain(wordOf(flag.demand)) + QStringLiteral(": ") + plain(wordOf(flag.level));
+        const QString what = vocabularyWord(wordOf(flag.demand)) + QStringLiteral(": ") +
+                             vocabularyWord(wordOf(flag.level));
         flags << (flag.note.empty() ? what : tr("%1 (%2)").arg(what, plain(flag.note)));
     }
     return flags.isEmpty() ? QString() : tr("Flags: %1.").arg(flags.join(QLatin1String("; ")));

@@ -111,7 +111,7 @@ private:
     QString doseOf(const Slot& slot, const SlotTargets* t) const {
         QString dose = slotDose(matter_.gym.shelf, slot);
         if (t && t->exercise && !t->weeks.empty() && t->weeks.front().plan.dose)
-            dose = printed(doseText(*t->weeks.front().plan.dose, t->exercise->sides));
+            dose = printedDose(*t->weeks.front().plan.dose, t->exercise->sides);
         if (slot.tempo && !(t && t->instead))
             dose += QStringLiteral(" · ") + printed(slot.tempo->text());
         return dose;

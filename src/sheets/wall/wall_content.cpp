@@ -4,6 +4,7 @@
 #include "blockwright/model/shorthand.hpp"
 #include "blockwright/time/timing.hpp"
 #include "sheets/sheet_words.hpp"
+#include "sheets/slot_words.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -24,8 +25,7 @@ WallRow rowOf(const Shelf& shelf, const Slot& slot, const QString& label) {
     row.main = slot.main;
     const Exercise* exercise = slot.exercise ? shelf.find(*slot.exercise) : nullptr;
     if (slot.exercise) row.name = nameOf(shelf, *slot.exercise);
-    if (slot.dose)
-        row.dose = printed(doseText(*slot.dose, exercise ? exercise->sides : Sides::Both));
+    if (slot.dose) row.dose = printedDose(*slot.dose, exercise ? exercise->sides : Sides::Both);
     if (slot.tempo) row.tempo = printed(slot.tempo->text());
     if (slot.effort) row.effort = printed(effortText(*slot.effort));
     if (exercise) {
@@ -48,7 +48,7 @@ WallGroup groupOf(const Shelf& shelf, const Block& block, Place place) {
     const QString rest = printed(restText(group.rest));
     out.rest = group.rest.hi() > Millis{0}
                    ? sheetSay(QT_TRANSLATE_NOOP("bw::sheets", "rest %1")).arg(rest)
-                   : rest;
+                   : sheetSay(QT_TRANSLATE_NOOP("bw::sheets", "no rest"));
     for (std::size_t i = 0; i < group.slots.size(); ++i)
         out.rows.push_back(rowOf(shelf, group.slots[i], letter + QString::number(i + 1)));
     return out;
