@@ -13,6 +13,7 @@
 #include "sheets/worded.hpp"
 #include "support/catch.hpp"
 
+#include <QCoreApplication>
 #include <QLocale>
 #include <QMenuBar>
 
