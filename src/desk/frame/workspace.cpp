@@ -53,7 +53,7 @@ Workspace::Workspace(std::unique_ptr<OpenGym> gym, Actions& actions, QWidget* pa
     connect(&draft_, &Draft::changed, content_, [this] { follow(); });
     connect(new DailyBackup(gym_->file(), content_), &DailyBackup::failed, notice_, &Notice::tell);
     goTo(bench_);
-    if (gym_->gym().blocks.empty()) goTo(gymPage_); // where a new gym begins
+    if (GymPage::comesFirst(gym_->gym())) goTo(gymPage_);
 }
 
 Workspace::~Workspace() {

@@ -128,9 +128,9 @@ bool GymLines::setData(const QModelIndex& i, const QVariant& value, int role) {
 QVariant GymLines::headerData(int, Qt::Orientation, int) const { return {}; }
 
 Qt::ItemFlags GymLines::flags(const QModelIndex& i) const {
-    if (!i.isValid()) return Qt::NoItemFlags;
+    if (!i.isValid() || !rowAt(i.row())) return Qt::NoItemFlags;
     Qt::ItemFlags f = Qt::ItemIsEnabled | Qt::ItemIsSelectable;
-    if (i.column() == Value && rowAt(i.row()) && gym_.file().writable()) f |= Qt::ItemIsEditable;
+    if (i.column() == Value && gym_.file().writable()) f |= Qt::ItemIsEditable;
     return f;
 }
 

@@ -26,8 +26,8 @@ namespace bw {
 
 namespace {
 bool ownsNothing(const Gym& gym) {
-    return std::none_of(gym.kit.begin(), gym.kit.end(),
-                        [](const KitItem& item) { return item.units > 0; });
+    return !gym.kit.empty() && std::none_of(gym.kit.begin(), gym.kit.end(),
+                                            [](const KitItem& item) { return item.units > 0; });
 }
 } // namespace
 
@@ -65,6 +65,8 @@ GymPage::~GymPage() {
     gymTable_->finishTyping();
     kitTable_->finishTyping();
 }
+
+bool GymPage::comesFirst(const Gym& gym) { return gym.blocks.empty() && ownsNothing(gym); }
 
 QLayout* GymPage::makeHead() {
     auto* title = new QLabel(tr("Gym and kit"), this);
@@ -137,7 +139,7 @@ void GymPage::refresh() {
 void GymPage::offer() {
     const Gym& gym = draft_.gym().gym();
     const bool writable = draft_.gym().file().writable();
-    const bool none = ownsNothing(gym) && !gym.kit.empty();
+    const bool none = ownsNothing(gym);
     usual_->setVisible(none && writable);
     start_->setVisible(gym.blocks.empty() && writable);
     lead_->setVisible(none || gym.blocks.empty());

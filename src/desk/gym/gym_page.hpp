@@ -25,6 +25,9 @@ public:
     GymPage(Draft& draft, QWidget* parent); // the draft must outlive it
     ~GymPage() override;                    // what is being typed is stored
 
+    // What a new gym begins with: it has no month, and owns none of the kit it knows.
+    [[nodiscard]] static bool comesFirst(const Gym& gym);
+
 Q_SIGNALS:
     void closed();
     void monthWanted(); // the first

@@ -195,7 +195,7 @@ QVariant KitModel::headerData(int section, Qt::Orientation orientation, int role
 }
 
 Qt::ItemFlags KitModel::flags(const QModelIndex& i) const {
-    if (!i.isValid()) return Qt::NoItemFlags;
+    if (!i.isValid() || i.data(kHeadRole).toBool()) return Qt::NoItemFlags;
     Qt::ItemFlags f = Qt::ItemIsEnabled | Qt::ItemIsSelectable;
     if (!gym_.file().writable()) return f;
     const bool item = itemAt(i.row()) != nullptr;

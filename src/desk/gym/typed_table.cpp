@@ -75,7 +75,11 @@ QModelIndex TypedTable::nextTyped(int step) const {
 QModelIndex TypedTable::moveCursor(CursorAction action, Qt::KeyboardModifiers modifiers) {
     if (action == MoveNext) return nextTyped(1);
     if (action == MovePrevious) return nextTyped(-1);
-    return QTableView::moveCursor(action, modifiers);
+    const QModelIndex to = QTableView::moveCursor(action, modifiers);
+    const int step = action == MoveUp || action == MovePageUp || action == MoveEnd ? -1 : 1;
+    for (QModelIndex cell = to; cell.isValid(); cell = cell.siblingAtRow(cell.row() + step))
+        if (!cell.data(kHeadRole).toBool()) return cell;
+    return currentIndex();
 }
 
 QModelIndex TypedTable::cellFor(const QModelIndex& now, const QString&) const {
