@@ -48,6 +48,8 @@ Did startMonth(OpenGym& gym, Month month) {
     for (const auto kind :
          {SectionKind::WarmUp, SectionKind::Power, SectionKind::Strength, SectionKind::Finisher})
         block.sections.push_back(usualSection(kind));
+    auto& strength = block.sections[2]; // one pair would not fill its minutes
+    strength.groups.push_back(usualGroup(strength.kind));
     return putMonth(gym, {"start %1", {month.text()}}, std::move(block));
 }
 

@@ -32,8 +32,9 @@ const char* const kSame =
     "min|kg|lb|side|rest|reps|kcal|bwgym|csv|Letter|OK";
 
 QString plainText(const QString& text) {
-    return (Qt::mightBeRichText(text) ? QTextDocumentFragment::fromHtml(text).toPlainText() : text)
-        .remove(QLatin1Char('&'));
+    QString plain = text;
+    if (Qt::mightBeRichText(text)) plain = QTextDocumentFragment::fromHtml(text).toPlainText();
+    return plain.remove(QLatin1Char('&'));
 }
 
 // The names that the coach gave.

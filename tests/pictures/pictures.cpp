@@ -103,6 +103,14 @@ bool saveAccepting(MainWindow& window, const QString& folder) {
     return saved;
 }
 
+bool saveGym(MainWindow& window, const QString& folder) {
+    window.actions().find(QStringLiteral("gym-and-kit"))->trigger();
+    auto* kit = window.findChild<QTableView*>(QStringLiteral("kit-table"));
+    kit->setCurrentIndex(kit->model()->index(7, 3)); // the weights of the kettlebells
+    kit->setFocus(Qt::ShortcutFocusReason);
+    return save(window, folder, QStringLiteral("gym"));
+}
+
 bool saveLimits(MainWindow& window, const QString& folder) {
     window.actions().find(QStringLiteral("house-limits"))->trigger();
     auto* page = window.findChild<LimitsPage*>();
@@ -241,6 +249,7 @@ int main(int argc, char* argv[]) {
     all = saveProposal(window, folder) && all;
     all = saveBoard(window, folder) && all;
     all = saveLimits(window, folder) && all;
+    all = saveGym(window, folder) && all;
     all = saveFloor(window, folder) && all;
     all = saveStair(window, folder) && all;
     all = saveShelf(window, folder) && all;

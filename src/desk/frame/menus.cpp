@@ -48,8 +48,8 @@ void addGymMenu(QMenuBar& bar, const Actions& actions, bool gym,
     addRecent(*menu, openRecent);
     if (gym)
         add(*menu, actions,
-            {"-", "house-limits", "-", "bring-in", "write-bundle", "-", "save-copy", "backups", "-",
-             "print", "save-pdf", "save-all-pdf"});
+            {"-", "gym-and-kit", "house-limits", "-", "bring-in", "write-bundle", "-", "save-copy",
+             "backups", "-", "print", "save-pdf", "save-all-pdf"});
     add(*menu, actions, {"-", "quit"});
 }
 } // namespace

@@ -77,7 +77,9 @@ void MonthActions::follow() {
 Month MonthActions::nextMonth() const {
     if (const auto latest = draft_.gym().gym().latest()) return latest->month.plus(1);
     const QDate today = QDate::currentDate();
-    return Month::of(today.year(), today.month()).value();
+    const Month now = Month::of(today.year(), today.month()).value();
+    constexpr int kLate = 20; // too few classes are left of the month
+    return today.day() > kLate ? now.plus(1) : now;
 }
 
 void MonthActions::startNext() {

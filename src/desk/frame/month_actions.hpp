@@ -33,8 +33,8 @@ private:
     void addWeeks(Actions& actions);
     void follow();
     void copied(const Result<bool>& did); // says why it was not, or marks what must change
-    [[nodiscard]] Month
-    nextMonth() const; // after the latest; the running one in a gym without months
+    [[nodiscard]] Month nextMonth()
+        const; // after the latest; without any, the running one, or the next late in a month
     [[nodiscard]] std::optional<Month> neighbour(int months) const;
 
     Draft& draft_;

@@ -124,6 +124,7 @@ void StartPage::addChoice(QBoxLayout* card, QWidget* before, QPushButton* button
     words->setProperty("quiet", true);
     card->addWidget(words);
     button->setAccessibleDescription(sentence);
+    button->setAutoDefault(true); // Enter presses it too
 }
 
 void StartPage::tell(const Message& trouble) {

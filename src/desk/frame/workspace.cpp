@@ -19,6 +19,7 @@
 #include "desk/frame/places_column.hpp"
 #include "desk/frame/status_line.hpp"
 #include "desk/frame/undo_actions.hpp"
+#include "desk/gym/gym_page.hpp"
 #include "desk/ledger/ledger_actions.hpp"
 #include "desk/ledger/ledger_page.hpp"
 #include "desk/limits/limits_page.hpp"
@@ -47,12 +48,14 @@ Workspace::Workspace(std::unique_ptr<OpenGym> gym, Actions& actions, QWidget* pa
     assemble(actions);
     addPlaces(actions);
     addLimits(actions);
+    addGymPage(actions);
     pages_->addWidget(noMonth_ = emptyMonth(actions));
     listening_ = gym_->changed.connect([this](const auto&) { notice_->quiet(); });
     connect(&draft_, &Draft::changed, content_, [this] { follow(); });
     connect(new DailyBackup(gym_->file(), content_), &DailyBackup::failed, notice_, &Notice::tell);
     connect(new DamageWatch(gym_->file(), content_), &DamageWatch::found, notice_, &Notice::tell);
     goTo(bench_);
+    if (GymPage::comesFirst(gym_->gym())) goTo(gymPage_);
 }
 
 Workspace::~Workspace() {
@@ -108,6 +111,20 @@ void Workspace::addLimits(Actions& actions) {
         limits_->goTo(key);
     });
     connect(limits_, &LimitsPage::closed, content_, [this] { goTo(before_); });
+}
+
+// Likewise.
+void Workspace::addGymPage(Actions& actions) {
+    gymPage_ = new GymPage(draft_, pages_);
+    pages_->addWidget(gymPage_);
+    actions.add(tr("Everywhere"), QStringLiteral("gym-and-kit"), tr("Gym and &kit…"),
+                {Qt::CTRL | Qt::SHIFT | Qt::Key_K}, nullptr, [this] { goTo(gymPage_); });
+    connect(gymPage_, &GymPage::closed, content_, [this] { goTo(before_); });
+    QAction* start = actions.find(QStringLiteral("start-empty"));
+    connect(gymPage_, &GymPage::monthWanted, content_, [this, start] {
+        start->trigger();
+        goTo(bench_);
+    });
 }
 
 void Workspace::assemble(Actions& actions) {
@@ -201,14 +218,21 @@ QWidget* Workspace::emptyMonth(Actions& actions) {
     auto* page = new QWidget(pages_);
     auto* words = new QLabel(tr("This gym has no month yet."), page);
     dressAsFrame(page);
-    auto* start = new QPushButton(tr("Start this month"), page);
-    QAction* empty = actions.find(QStringLiteral("start-empty"));
-    start->setEnabled(empty->isEnabled());
-    connect(start, &QPushButton::clicked, empty, &QAction::trigger);
+    const auto button = [&](const QString& text, const char* id) {
+        auto* made = new QPushButton(text, page);
+        QAction* action = actions.find(QLatin1String(id));
+        made->setEnabled(action->isEnabled());
+        made->setAutoDefault(true); // Enter presses it too
+        connect(made, &QPushButton::clicked, action, &QAction::trigger);
+        return made;
+    };
+    auto* start = button(tr("Start the first month"), "start-empty");
+    auto* gym = button(tr("Gym and kit"), "gym-and-kit");
     auto* layout = new QVBoxLayout(page);
     layout->addStretch(2);
     layout->addWidget(words, 0, Qt::AlignHCenter);
     layout->addWidget(start, 0, Qt::AlignHCenter);
+    layout->addWidget(gym, 0, Qt::AlignHCenter);
     layout->addStretch(3);
     page->setFocusProxy(start);
     return page;
@@ -217,19 +241,22 @@ QWidget* Workspace::emptyMonth(Actions& actions) {
 QWidget* Workspace::page() const { return pages_->currentWidget(); }
 
 void Workspace::goTo(QWidget* page) {
-    if (page == limits_ && wanted_ != limits_) before_ = wanted_;
+    if (isBeside(page) && !isBeside(wanted_)) before_ = wanted_;
     wanted_ = page;
     for (QAction* go : places_->actions()) go->setChecked(go->data().value<QWidget*>() == page);
     follow();
     pages_->currentWidget()->setFocus(Qt::ShortcutFocusReason);
 }
 
+bool Workspace::isBeside(const QWidget* page) const { return page == limits_ || page == gymPage_; }
+
 void Workspace::follow() {
     for (QAction* action : ofMonth_) {
         action->setEnabled(draft_.block());
         Actions::explain(action, tr("the gym has no month yet"));
     }
-    QWidget* page = draft_.block() || wanted_ == shelf_ ? wanted_ : noMonth_;
+    const bool needsNone = wanted_ == shelf_ || wanted_ == gymPage_;
+    QWidget* page = draft_.block() || needsNone ? wanted_ : noMonth_;
     if (page == pages_->currentWidget()) return;
     bench_->proposals().leave(); // it is not for other pages
     pages_->setCurrentWidget(page);

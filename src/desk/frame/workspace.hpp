@@ -16,6 +16,7 @@ namespace bw {
 class Actions;
 class BenchPage;
 class FloorPage;
+class GymPage;
 class LimitsPage;
 class Notice;
 class PlacesColumn;
@@ -45,11 +46,13 @@ private:
     void addPlaces(Actions& actions);
     void addActions(Actions& actions);
     void addLimits(Actions& actions);
+    void addGymPage(Actions& actions);
     void addProposals(Actions& actions);
     void addPlace(Actions& actions, int number, const QString& icon, const QString& word,
                   QWidget* page);
     QWidget* emptyMonth(Actions& actions);
     void goTo(QWidget* page);
+    [[nodiscard]] bool isBeside(const QWidget* page) const;
     void nextFinding(int step);
     void print();
     void follow();
@@ -68,9 +71,10 @@ private:
     ShelfPage* shelf_ = nullptr;
     SheetsPage* sheets_ = nullptr;
     LimitsPage* limits_ = nullptr;
+    GymPage* gymPage_ = nullptr;
     QWidget *noMonth_ = nullptr,
             *wanted_ = nullptr,     // the page chosen, though there may be no month
-                *before_ = nullptr; // where the limits lead back to
+                *before_ = nullptr; // where a page beside the places leads back to
     Connection listening_;
 };
 
