@@ -85,7 +85,7 @@ void buildMenus(QMenuBar& bar, const Actions& actions, bool gym,
     }
     add(*view, actions, {"theme-system", "theme-light", "theme-dark"});
     add(*bar.addMenu(tr("&Help")), actions,
-        {"find-command", "keys", "-", "cautions", "-", "about"});
+        {"handbook", "first-month", "-", "find-command", "keys", "-", "cautions", "-", "about"});
 }
 
 QString themeActionId(Theme theme) {

@@ -68,8 +68,12 @@ void Remembered::setTheme(Theme theme) {
     setValue(kTheme, QLatin1String(kThemes[static_cast<std::size_t>(theme)]));
 }
 
-QByteArray Remembered::geometry() { return value(kGeometry).toByteArray(); }
-void Remembered::setGeometry(const QByteArray& geometry) { setValue(kGeometry, geometry); }
+QByteArray Remembered::geometry(const QString& window) {
+    return value((kGeometry + window.toStdString()).c_str()).toByteArray();
+}
+void Remembered::setGeometry(const QByteArray& geometry, const QString& window) {
+    setValue((kGeometry + window.toStdString()).c_str(), geometry);
+}
 
 std::optional<bool> Remembered::shown(const QString& part) {
     const QVariant kept = value(("shown/" + part.toStdString()).c_str());

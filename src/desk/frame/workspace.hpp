@@ -43,6 +43,7 @@ private:
     void addPlaces(Actions& actions);
     void addActions(Actions& actions);
     void addLimits(Actions& actions);
+    void addHandbook();
     void addProposals(Actions& actions);
     void addPlace(Actions& actions, int number, const QString& icon, const QString& word,
                   QWidget* page);
