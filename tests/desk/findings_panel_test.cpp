@@ -174,7 +174,8 @@ TEST_CASE("The menu key offers everything to try and the way to the rows") {
     QStringList offered;
     for (const QAction* action : menu->actions())
         if (!action->isSeparator()) offered << action->text();
-    CHECK(offered == QStringList{"Try: Rest 90 s", "Try: Rest 100 s", "Accept…", "Go to the rows"});
+    CHECK(offered ==
+          QStringList{"Try: Rest 90 s", "Try: Rest 100 s", "Accept…", "Rule…", "Go to the rows"});
     menu->actions().at(1)->trigger();
     CHECK(desk.restOfB() == secondsRange(100, 100));
 }
@@ -210,7 +211,7 @@ TEST_CASE(
     const QPoint hint = desk.partOf(1, false, [](const FindingPlaces& at) { return at.tryHint; });
     QTest::mouseClick(desk.list->viewport(), Qt::LeftButton, {}, hint);
     REQUIRE(desk.menu() != nullptr);
-    CHECK(desk.menu()->actions().size() == 5);
+    CHECK(desk.menu()->actions().size() == 6);
     CHECK(desk.panel.current() == nullptr);
     desk.menu()->close();
     const QPoint none = desk.partOf(0, false, [](const FindingPlaces& at) { return at.tryHint; });
