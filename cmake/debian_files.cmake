@@ -16,6 +16,11 @@ foreach(manual IN LISTS manuals)
   bw_zip(${manual})
 endforeach()
 
+# Debian's zsh looks for what packages bring in a folder of its own.
+file(MAKE_DIRECTORY ${tree}/zsh/vendor-completions)
+file(RENAME ${tree}/zsh/site-functions/_bwright ${tree}/zsh/vendor-completions/_bwright)
+file(REMOVE_RECURSE ${tree}/zsh/site-functions)
+
 # The licence is in /usr/share/common-licenses, where `copyright` points to. Parts of two libraries
 # that are headers only are in the programs: their notices come from the packages they came with.
 file(REMOVE ${docs}/LICENSE)

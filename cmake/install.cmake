@@ -10,6 +10,8 @@ install(FILES ${resources}/man/bwright.1 ${resources}/man/blockwright.1
         DESTINATION ${CMAKE_INSTALL_MANDIR}/man1)
 install(FILES ${resources}/completion/bwright.bash
         DESTINATION ${CMAKE_INSTALL_DATADIR}/bash-completion/completions RENAME bwright)
+install(FILES ${resources}/completion/bwright.zsh
+        DESTINATION ${CMAKE_INSTALL_DATADIR}/zsh/site-functions RENAME _bwright)
 install(FILES ${resources}/desktop/${BW_APP_ID}.desktop
         DESTINATION ${CMAKE_INSTALL_DATADIR}/applications)
 install(FILES ${resources}/desktop/${BW_APP_ID}.metainfo.xml

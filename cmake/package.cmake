@@ -31,5 +31,5 @@ set(CPACK_DEBIAN_PACKAGE_SHLIBDEPS ON)
 # libqt6svg6 and 13 in a package of its own.
 set(CPACK_DEBIAN_PACKAGE_DEPENDS "fonts-dejavu-core, qt6-svg-plugins | libqt6svg6 (<< 6.7)")
 set(CPACK_DEBIAN_PACKAGE_RECOMMENDS "qt6-wayland, qt6-translations-l10n, shared-mime-info")
-set(CPACK_DEBIAN_PACKAGE_SUGGESTS "bash-completion")
+set(CPACK_DEBIAN_PACKAGE_SUGGESTS "bash-completion, zsh")
 include(CPack)

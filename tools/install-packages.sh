@@ -17,7 +17,7 @@ where_existing="qt6-svg-plugins"
 test_where_existing="python3-simpy3 minizinc flatzinc"
 test_wanted="catch2 python3 python3-icalendar python3-jsonschema poppler-utils xvfb shared-mime-info
              desktop-file-utils appstream groff-base mandoc dpkg-dev file"
-gate_wanted="git clang-format clang-tidy clang libclang-rt-dev"
+gate_wanted="git clang-format clang-tidy clang libclang-rt-dev zsh"
 package_wanted="dpkg-dev file"
 only_list=no
 

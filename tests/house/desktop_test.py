@@ -79,7 +79,8 @@ class InstallTest(unittest.TestCase):
         for file in ("bin/blockwright", "bin/bwright", f"share/applications/{ID}.desktop",
                      f"share/metainfo/{ID}.metainfo.xml", f"share/mime/packages/{ID}.xml",
                      f"share/icons/hicolor/scalable/apps/{ID}.svg", "share/man/man1/bwright.1",
-                     "share/man/man1/blockwright.1", "share/bash-completion/completions/bwright"):
+                     "share/man/man1/blockwright.1", "share/bash-completion/completions/bwright",
+                     "share/zsh/site-functions/_bwright"):
             with self.subTest(file=file):
                 self.assertTrue((self.prefix / file).is_file())
 

@@ -19,6 +19,8 @@ add_test(NAME translations COMMAND ${BW_PYTHON} -B ${PROJECT_SOURCE_DIR}/tools/t
 bw_script_test(desktop desktop_test.py)
 bw_script_test(manual manual_test.py)
 bw_script_test(completion completion_test.py)
+bw_script_test(completion-zsh zsh_completion_test.py)
+set_tests_properties(completion-zsh PROPERTIES SKIP_RETURN_CODE 77) # no zsh here
 find_program(BW_DPKG dpkg-shlibdeps)
 if(BW_DPKG AND NOT BLOCKWRIGHT_SANITIZE) # a sanitizer's libraries are no part of the package
   bw_script_test(package package_test.py)

@@ -12,6 +12,7 @@ BUILD = Path(os.environ["BW_BIN"]).parent
 ID = "io.github.blockwright.Blockwright"
 CONTENTS = {"bin/bwright", "bin/blockwright", "share/man/man1/bwright.1.gz",
             "share/man/man1/blockwright.1.gz", "share/bash-completion/completions/bwright",
+            "share/zsh/vendor-completions/_bwright",
             f"share/applications/{ID}.desktop", f"share/metainfo/{ID}.metainfo.xml",
             f"share/mime/packages/{ID}.xml", f"share/icons/hicolor/scalable/apps/{ID}.svg",
             "share/doc/blockwright/copyright", "share/doc/blockwright/changelog.gz",
