@@ -215,7 +215,10 @@ TEST_CASE("The menu and the buttons of the open finding accept it and lead to it
     option.rect = desk.list->visualRect(index);
     const auto at =
         static_cast<FindingsDelegate*>(desk.list->itemDelegate())->places(option, index, true);
-    REQUIRE(at.verdicts.size() == 2);
+    REQUIRE(at.verdicts.size() == 3);
+    QSignalSpy rule(&desk.panel, &FindingsPanel::ruleWanted);
+    QTest::mouseClick(desk.list->viewport(), Qt::LeftButton, {}, at.verdicts[2].rect.center());
+    CHECK(rule.count() == 1);
     QTest::mouseClick(desk.list->viewport(), Qt::LeftButton, {}, at.verdicts[1].rect.center());
     CHECK(limit.count() == 2);
     QTest::mouseClick(desk.list->viewport(), Qt::LeftButton, {}, at.verdicts[0].rect.center());

@@ -210,7 +210,7 @@ TEST_CASE(
     const QPoint hint = desk.partOf(1, false, [](const FindingPlaces& at) { return at.tryHint; });
     QTest::mouseClick(desk.list->viewport(), Qt::LeftButton, {}, hint);
     REQUIRE(desk.menu() != nullptr);
-    CHECK(desk.menu()->actions().size() == 5);
+    CHECK(desk.menu()->actions().size() == 6);
     CHECK(desk.panel.current() == nullptr);
     desk.menu()->close();
     const QPoint none = desk.partOf(0, false, [](const FindingPlaces& at) { return at.tryHint; });

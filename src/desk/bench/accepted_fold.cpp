@@ -15,7 +15,7 @@ AcceptedFold::AcceptedFold(QWidget* parent)
       head_(new FoldHead({}, this)) {
     list_->setAccessibleName(tr("Accepted findings"));
     list_->setAccessibleDescription(tr("Enter goes to the rows, A takes the acceptance back, L "
-                                       "shows its limit."));
+                                       "shows its limit, R its rule."));
     head_->setObjectName(QStringLiteral("accepted-head"));
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(4, 2, 4, 4);
@@ -27,6 +27,7 @@ AcceptedFold::AcceptedFold(QWidget* parent)
     connect(list_, &FindingsList::goWanted, this, &AcceptedFold::goWanted);
     connect(list_, &FindingsList::acceptWanted, this, &AcceptedFold::takeBackWanted);
     connect(list_, &FindingsList::limitWanted, this, &AcceptedFold::limitWanted);
+    connect(list_, &FindingsList::ruleWanted, this, &AcceptedFold::ruleWanted);
     connect(list_->itemDelegate(), &QAbstractItemDelegate::sizeHintChanged, this,
             &AcceptedFold::fit, Qt::QueuedConnection);
     parent->installEventFilter(this);

@@ -22,6 +22,7 @@ Q_SIGNALS:
     void goWanted(int row);
     void takeBackWanted(int row);
     void limitWanted(int row);
+    void ruleWanted(int row);
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;

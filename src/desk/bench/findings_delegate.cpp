@@ -175,6 +175,7 @@ void FindingsDelegate::putOpen(FindingPlaces& at, const FindingRow& row, const Q
     };
     add(row.accepted() ? tr("Take back") : tr("Accept…"), QStringLiteral("A"), kAccept);
     if (!row.finding.limitName.empty()) add(tr("Limit…"), QStringLiteral("L"), kLimit);
+    add(tr("Rule…"), QStringLiteral("R"), kRule);
     at.bottom += high + 4;
 }
 

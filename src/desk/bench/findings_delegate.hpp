@@ -26,7 +26,7 @@ struct FindingPlaces {
     QRect tryHint;              // closed and with something to do: opens the list of it
     QRect before;               // open, when it was accepted once
     std::vector<Line> remedies; // open
-    std::vector<Line> verdicts; // open: accept it or take that back, its limit
+    std::vector<Line> verdicts; // open: accept it or take that back, its limit, its rule
     int bottom = 0;
 };
 
@@ -36,7 +36,7 @@ public:
     using QStyledItemDelegate::QStyledItemDelegate;
 
     // actionAt: the hint of a closed finding, and what a coach decides of an open one.
-    static constexpr int kHint = 1000, kAccept = 1001, kLimit = 1002;
+    static constexpr int kHint = 1000, kAccept = 1001, kLimit = 1002, kRule = 1003;
 
     [[nodiscard]] FindingPlaces places(const QStyleOptionViewItem& option, const QModelIndex& index,
                                        bool open) const;

@@ -30,7 +30,7 @@ FindingsList::FindingsList(FindingsModel& model, QWidget* parent)
             [this](const QModelIndex& index) { Q_EMIT chosen(index.row()); });
     setAccessibleName(tr("Findings"));
     setAccessibleDescription(tr("Enter goes to the rows, T tries the first thing, A accepts it, L "
-                                "shows its limit, the menu key offers everything."));
+                                "shows its limit, R its rule, the menu key offers everything."));
 }
 
 const FindingRow* FindingsList::current() const {
@@ -89,6 +89,8 @@ bool FindingsList::letter(int row, int key) {
         act(index, FindingsDelegate::kAccept);
     else if (key == Qt::Key_L)
         act(index, FindingsDelegate::kLimit);
+    else if (key == Qt::Key_R)
+        act(index, FindingsDelegate::kRule);
     else
         return false;
     return true;
@@ -97,6 +99,7 @@ bool FindingsList::letter(int row, int key) {
 void FindingsList::act(const QModelIndex& index, int action) {
     switch (action) {
     case FindingsDelegate::kAccept: return Q_EMIT acceptWanted(index.row());
+    case FindingsDelegate::kRule: return Q_EMIT ruleWanted(index.row());
     case FindingsDelegate::kLimit:
         if (!model_.at(index.row()).finding.limitName.empty()) Q_EMIT limitWanted(index.row());
         return;
@@ -175,6 +178,7 @@ void FindingsList::offer(const QModelIndex& index, QPoint globalPoint) {
     if (!menu->isEmpty()) menu->addSeparator();
     add(row.accepted() ? tr("Take back") : tr("Accept…"), FindingsDelegate::kAccept);
     if (!row.finding.limitName.empty()) add(tr("Limit…"), FindingsDelegate::kLimit);
+    add(tr("Rule…"), FindingsDelegate::kRule);
     connect(menu->addAction(tr("Go to the rows")), &QAction::triggered, this, [this, kept] {
         if (kept.isValid()) Q_EMIT goWanted(kept.row());
     });

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The list of findings. Up and Down walk, Enter goes to the rows, T does the first thing to try, 2
-// to 9 the others, A accepts it or takes that back, L leads to its limit, the menu key offers all
-// of that.
+// to 9 the others, A accepts it or takes that back, L leads to its limit, R to its rule, the menu
+// key offers all of that.
 #pragma once
 #include "desk/bench/findings_delegate.hpp"
 
@@ -29,6 +29,7 @@ Q_SIGNALS:
     void tryWanted(int row, int action);
     void acceptWanted(int row); // or to take that back, of an accepted one
     void limitWanted(int row);
+    void ruleWanted(int row);
 
 protected:
     void currentChanged(const QModelIndex& now, const QModelIndex& before) override;

@@ -80,6 +80,8 @@ void FindingsPanel::wire() {
     connect(list_, &FindingsList::acceptWanted, this, &FindingsPanel::ask);
     connect(list_, &FindingsList::limitWanted, this,
             [this](int row) { Q_EMIT limitWanted(keyOf(model_->at(row).finding)); });
+    connect(list_, &FindingsList::ruleWanted, this,
+            [this](int row) { Q_EMIT ruleWanted(plain(model_->at(row).finding.rule)); });
     connect(reason_, &ReasonLine::given, this, &FindingsPanel::accept);
     connect(reason_, &ReasonLine::left, list_,
             [this] { (cameFrom_ ? cameFrom_.data() : list_)->setFocus(); });
@@ -92,6 +94,8 @@ void FindingsPanel::wire() {
     connect(accepted_, &AcceptedFold::takeBackWanted, this, &FindingsPanel::takeItBack);
     connect(accepted_, &AcceptedFold::limitWanted, this,
             [this](int row) { Q_EMIT limitWanted(keyOf(accepted_->at(row).finding)); });
+    connect(accepted_, &AcceptedFold::ruleWanted, this,
+            [this](int row) { Q_EMIT ruleWanted(plain(accepted_->at(row).finding.rule)); });
     connect(&draft_, &Draft::changed, this, &FindingsPanel::refresh);
 }
 

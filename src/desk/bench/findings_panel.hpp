@@ -35,6 +35,7 @@ public:
 Q_SIGNALS:
     void failed(bw::Message why);         // something to try could not be stored
     void limitWanted(const QString& key); // of the house limits
+    void ruleWanted(const QString& rule); // as the rule book calls it
     void picked(bw::Place place); // after Draft::setPlace: the coach wants to be at these rows
 
 protected:

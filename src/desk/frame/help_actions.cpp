@@ -4,11 +4,13 @@
 #include "desk/frame/actions.hpp"
 #include "desk/frame/key_sheet.hpp"
 #include "desk/frame/prompts.hpp"
+#include "desk/handbook/handbook.hpp"
 
 #include <QClipboard>
 #include <QCoreApplication>
 #include <QGuiApplication>
 #include <QSysInfo>
+#include <QWidget>
 
 namespace bw {
 
@@ -48,7 +50,11 @@ QString cautions() {
 
 void addHelpActions(Actions& actions, QWidget* window) {
     const QString group = tr("Help");
-    actions.add(group, QStringLiteral("keys"), tr("&Keys"), {Qt::Key_F1}, nullptr,
+    actions.add(group, QStringLiteral("handbook"), tr("&Handbook"), {Qt::Key_F1}, nullptr,
+                [window] { openHandbook(window, handbookPlaceFor(window->focusWidget())); });
+    actions.add(group, QStringLiteral("first-month"), tr("&First month in ten minutes"), {},
+                nullptr, [window] { openHandbook(window, QStringLiteral("first-month.md")); });
+    actions.add(group, QStringLiteral("keys"), tr("&Keys"), {Qt::SHIFT | Qt::Key_F1}, nullptr,
                 [&actions, window] { showKeySheet(actions, window); });
     actions.add(group, QStringLiteral("cautions"), tr("&Cautions"), {}, nullptr,
                 [window] { prompts().tell(window, tr("Cautions"), cautions()); });

@@ -87,7 +87,7 @@ void buildMenus(QMenuBar& bar, const Actions& actions, bool gym,
     add(*view->addMenu(tr("&Language")), actions,
         {"language-system", "language-en", "language-de"});
     add(*bar.addMenu(tr("&Help")), actions,
-        {"find-command", "keys", "-", "cautions", "-", "about"});
+        {"handbook", "first-month", "-", "find-command", "keys", "-", "cautions", "-", "about"});
 }
 
 QString themeActionId(Theme theme) {

@@ -73,8 +73,12 @@ Language Remembered::language() {
 }
 void Remembered::setLanguage(Language language) { setValue(kLanguage, languageWord(language)); }
 
-QByteArray Remembered::geometry() { return value(kGeometry).toByteArray(); }
-void Remembered::setGeometry(const QByteArray& geometry) { setValue(kGeometry, geometry); }
+QByteArray Remembered::geometry(const QString& window) {
+    return value((kGeometry + window.toStdString()).c_str()).toByteArray();
+}
+void Remembered::setGeometry(const QByteArray& geometry, const QString& window) {
+    setValue((kGeometry + window.toStdString()).c_str(), geometry);
+}
 
 std::optional<bool> Remembered::shown(const QString& part) {
     const QVariant kept = value(("shown/" + part.toStdString()).c_str());

@@ -36,8 +36,9 @@ struct Remembered {
     [[nodiscard]] static Language language();
     static void setLanguage(Language language);
 
-    [[nodiscard]] static QByteArray geometry(); // empty: none
-    static void setGeometry(const QByteArray& geometry);
+    // Of the program's window, or of another by its name; empty: none.
+    [[nodiscard]] static QByteArray geometry(const QString& window = {});
+    static void setGeometry(const QByteArray& geometry, const QString& window = {});
 
     // A part of a screen that folds: "beam". None: the coach has never chosen.
     [[nodiscard]] static std::optional<bool> shown(const QString& part);

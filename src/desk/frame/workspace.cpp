@@ -20,6 +20,7 @@
 #include "desk/frame/status_line.hpp"
 #include "desk/frame/undo_actions.hpp"
 #include "desk/gym/gym_page.hpp"
+#include "desk/handbook/handbook.hpp"
 #include "desk/ledger/ledger_actions.hpp"
 #include "desk/ledger/ledger_page.hpp"
 #include "desk/limits/limits_page.hpp"
@@ -49,6 +50,7 @@ Workspace::Workspace(std::unique_ptr<OpenGym> gym, Actions& actions, QWidget* pa
     addPlaces(actions);
     addLimits(actions);
     addGymPage(actions);
+    addHandbook();
     pages_->addWidget(noMonth_ = emptyMonth(actions));
     listening_ = gym_->changed.connect([this](const auto&) { notice_->quiet(); });
     connect(&draft_, &Draft::changed, content_, [this] { follow(); });
@@ -124,6 +126,18 @@ void Workspace::addGymPage(Actions& actions) {
     connect(gymPage_, &GymPage::monthWanted, content_, [this, start] {
         start->trigger();
         goTo(bench_);
+    });
+}
+
+// F1 on a part of the Bench opens what is said of that part.
+void Workspace::addHandbook() {
+    setHandbookPlace(limits_, QStringLiteral("guide.md#house-limits"));
+    setHandbookPlace(gymPage_, QStringLiteral("guide.md#gym-and-kit"));
+    setHandbookPlace(&bench_->findings(), QStringLiteral("guide.md#findings"));
+    setHandbookPlace(&bench_->beam(), QStringLiteral("guide.md#the-beam"));
+    setHandbookPlace(&bench_->proposals(), QStringLiteral("guide.md#proposals"));
+    connect(&bench_->findings(), &FindingsPanel::ruleWanted, content_, [this](const QString& rule) {
+        openHandbook(this, QStringLiteral("rules.md#") + rule);
     });
 }
 
@@ -205,6 +219,7 @@ void Workspace::addProposals(Actions& actions) {
 void Workspace::addPlace(Actions& actions, int number, const QString& icon, const QString& word,
                          QWidget* page) {
     pages_->addWidget(page);
+    setHandbookPlace(page, QStringLiteral("guide.md#the-") + icon);
     QAction* go = actions.add(tr("Places"), QStringLiteral("place-") + icon, word,
                               {QKeySequence(QStringLiteral("Alt+%1").arg(number))}, nullptr,
                               [this, page] { goTo(page); });
@@ -243,6 +258,7 @@ QWidget* Workspace::page() const { return pages_->currentWidget(); }
 void Workspace::goTo(QWidget* page) {
     if (isBeside(page) && !isBeside(wanted_)) before_ = wanted_;
     wanted_ = page;
+    setHandbookPlace(this, handbookPlaceFor(page)); // from the top line and the column, too
     for (QAction* go : places_->actions()) go->setChecked(go->data().value<QWidget*>() == page);
     follow();
     pages_->currentWidget()->setFocus(Qt::ShortcutFocusReason);

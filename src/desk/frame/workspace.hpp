@@ -47,6 +47,7 @@ private:
     void addActions(Actions& actions);
     void addLimits(Actions& actions);
     void addGymPage(Actions& actions);
+    void addHandbook();
     void addProposals(Actions& actions);
     void addPlace(Actions& actions, int number, const QString& icon, const QString& word,
                   QWidget* page);

@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/handbook/handbook.hpp"
+
+#include "desk/handbook/handbook_window.hpp"
+
+#include <memory>
+
+namespace bw {
+
+namespace {
+constexpr const char* kPlace = "handbookPlace";
+const QString kBeginning = QStringLiteral("first-month.md");
+
+// Not a child of the window on the screen, so it need not stay before it.
+class Owner : public QObject {
+public:
+    explicit Owner(QWidget* window) : QObject(window) {}
+    HandbookWindow handbook;
+};
+} // namespace
+
+void setHandbookPlace(QWidget* part, const QString& place) { part->setProperty(kPlace, place); }
+
+QString handbookPlaceFor(const QWidget* part) {
+    for (; part; part = part->parentWidget())
+        if (const QString place = part->property(kPlace).toString(); !place.isEmpty()) return place;
+    return kBeginning;
+}
+
+HandbookWindow& openHandbook(QWidget* part, const QString& place) {
+    static const QString name = QStringLiteral("handbook-owner");
+    QWidget* window = part->window();
+    auto* owner =
+        static_cast<Owner*>(window->findChild<QObject*>(name, Qt::FindDirectChildrenOnly));
+    if (!owner) {
+        owner = new Owner(window);
+        owner->setObjectName(name);
+    }
+    owner->handbook.goTo(place);
+    if (owner->handbook.isMinimized()) owner->handbook.showNormal();
+    owner->handbook.show();
+    owner->handbook.raise();
+    owner->handbook.activateWindow();
+    return owner->handbook;
+}
+
+} // namespace bw
