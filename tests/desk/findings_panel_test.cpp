@@ -174,7 +174,8 @@ TEST_CASE("The menu key offers everything to try and the way to the rows") {
     QStringList offered;
     for (const QAction* action : menu->actions())
         if (!action->isSeparator()) offered << action->text();
-    CHECK(offered == QStringList{"Try: Rest 90 s", "Try: Rest 100 s", "Accept…", "Go to the rows"});
+    CHECK(offered ==
+          QStringList{"Try: Rest 90 s", "Try: Rest 100 s", "Accept…", "Rule…", "Go to the rows"});
     menu->actions().at(1)->trigger();
     CHECK(desk.restOfB() == secondsRange(100, 100));
 }

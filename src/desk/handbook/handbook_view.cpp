@@ -22,6 +22,7 @@ namespace {
 constexpr double kType = 1.1;     // of the program's size: it is read, not glanced at
 constexpr double kLetters = 84;   // to a line at most, of the average
 constexpr double kNarrowest = 24; // logical pixels beside the text
+constexpr int kAbove = 12;        // between the upper edge and a heading that is gone to
 constexpr double kLastLines = 48; // below the text
 } // namespace
 
@@ -79,7 +80,8 @@ void HandbookView::scrollTo(int block) {
     moveCursor(QTextCursor::Start);
     setTextCursor(QTextCursor(wanted));
     const double top = document()->documentLayout()->blockBoundingRect(wanted).top();
-    verticalScrollBar()->setValue(block <= 0 ? 0 : static_cast<int>(top) - 12);
+    (void)document()->size(); // the whole page is laid out, so that it can be scrolled
+    verticalScrollBar()->setValue(block <= 0 ? 0 : static_cast<int>(top) - kAbove);
 }
 
 void HandbookView::mark(const QStringList& words) {
@@ -126,9 +128,21 @@ void HandbookView::changeEvent(QEvent* event) {
     verticalScrollBar()->setValue(sight);
 }
 
+// What is read stays where it is while the lines break anew.
 void HandbookView::resizeEvent(QResizeEvent* event) {
+    const auto* layout = document()->documentLayout();
+    const int sight = verticalScrollBar()->value();
+    const int at =
+        layout->hitTest(QPointF(viewport()->width() / 2.0, sight + kAbove), Qt::FuzzyHit);
+    const int block = document()->findBlock(std::max(0, at)).blockNumber();
+    const auto top = [&] {
+        return layout->blockBoundingRect(document()->findBlockByNumber(block)).top();
+    };
+    const double below = sight - top();
     QTextBrowser::resizeEvent(event);
     setColumn();
+    (void)document()->size(); // the whole page is laid out, so that it can be scrolled
+    verticalScrollBar()->setValue(static_cast<int>(top() + below));
 }
 
 } // namespace bw

@@ -5,6 +5,7 @@
 #include "desk/frame/paper.hpp"
 #include "desk/frame/remembered.hpp"
 #include "desk/frame/resources.hpp"
+#include "desk/handbook/found_delegate.hpp"
 #include "desk/handbook/handbook_view.hpp"
 
 #include <QHBoxLayout>
@@ -93,7 +94,7 @@ QWidget* HandbookWindow::makeSide() {
     contents_->setRootIsDecorated(false);
     found_->setObjectName(QStringLiteral("handbook-found"));
     found_->setAccessibleName(tr("Found"));
-    found_->setWordWrap(true);
+    found_->setItemDelegate(new FoundDelegate(found_));
     for (QAbstractItemView* list :
          {static_cast<QAbstractItemView*>(contents_), static_cast<QAbstractItemView*>(found_)}) {
         list->setFrameShape(QFrame::NoFrame);
@@ -223,14 +224,16 @@ void HandbookWindow::find(const QString& typed) {
             const QString title = page.headings[hit.spot.heading].title;
             const QString above =
                 hit.spot.heading ? QStringLiteral(" · ") + page.title() : QString();
-            found_->addItem(title + above + (hit.line.isEmpty() ? QString() : u'\n' + hit.line));
+            auto* item = new QListWidgetItem(title + above, found_);
+            item->setData(FoundDelegate::kLine, hit.line);
+            item->setData(Qt::AccessibleDescriptionRole, hit.line);
         }
     }
     const QStringList words = handbookWords(typed);
     side_->setCurrentWidget(words.isEmpty() ? static_cast<QWidget*>(contents_) : found_);
     count_->setVisible(!words.isEmpty());
     count_->setText(hits_.isEmpty() ? tr("Nothing has all of these words.")
-                                    : tr("%n place(s)", nullptr, static_cast<int>(hits_.size())));
+                                    : tr("Found: %1").arg(hits_.size()));
     view_->mark(words);
     if (!hits_.isEmpty()) found_->setCurrentRow(0);
 }
