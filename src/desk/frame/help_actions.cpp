@@ -52,7 +52,7 @@ void addHelpActions(Actions& actions, QWidget* window) {
     const QString group = tr("Help");
     actions.add(group, QStringLiteral("handbook"), tr("&Handbook"), {Qt::Key_F1}, nullptr,
                 [window] { openHandbook(window, handbookPlaceFor(window->focusWidget())); });
-    actions.add(group, QStringLiteral("first-month"), tr("&First month in ten minutes"), {},
+    actions.add(group, QStringLiteral("first-month"), tr("First &month in ten minutes"), {},
                 nullptr, [window] { openHandbook(window, QStringLiteral("first-month.md")); });
     actions.add(group, QStringLiteral("keys"), tr("&Keys"), {Qt::SHIFT | Qt::Key_F1}, nullptr,
                 [&actions, window] { showKeySheet(actions, window); });
