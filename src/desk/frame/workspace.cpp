@@ -258,6 +258,7 @@ QWidget* Workspace::page() const { return pages_->currentWidget(); }
 void Workspace::goTo(QWidget* page) {
     if (isBeside(page) && !isBeside(wanted_)) before_ = wanted_;
     wanted_ = page;
+    setHandbookPlace(this, {});
     setHandbookPlace(this, handbookPlaceFor(page)); // from the top line and the column, too
     for (QAction* go : places_->actions()) go->setChecked(go->data().value<QWidget*>() == page);
     follow();
