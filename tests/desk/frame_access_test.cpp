@@ -8,6 +8,8 @@
 #include "desk/frame/theme.hpp"
 #include "desk/frame/work_line.hpp"
 #include "desk/frame/workspace.hpp"
+#include "desk/handbook/handbook.hpp"
+#include "desk/handbook/handbook_window.hpp"
 #include "frame_desk.hpp"
 #include "support/catch.hpp"
 
@@ -75,6 +77,7 @@ TEST_CASE(
         d.press(place, Qt::AltModifier);
         checkNames(d.window);
     }
+    checkNames(openHandbook(&d.window, QStringLiteral("guide.md#the-bench")));
 }
 
 TEST_CASE("The screen of backups has names for its controls, and is gone through by Tab") {

@@ -132,6 +132,7 @@ void Workspace::addGymPage(Actions& actions) {
 // F1 on a part of the Bench opens what is said of that part.
 void Workspace::addHandbook() {
     setHandbookPlace(limits_, QStringLiteral("guide.md#house-limits"));
+    setHandbookPlace(gymPage_, QStringLiteral("guide.md#gym-and-kit"));
     setHandbookPlace(&bench_->findings(), QStringLiteral("guide.md#findings"));
     setHandbookPlace(&bench_->beam(), QStringLiteral("guide.md#the-beam"));
     setHandbookPlace(&bench_->proposals(), QStringLiteral("guide.md#proposals"));
@@ -257,6 +258,7 @@ QWidget* Workspace::page() const { return pages_->currentWidget(); }
 void Workspace::goTo(QWidget* page) {
     if (isBeside(page) && !isBeside(wanted_)) before_ = wanted_;
     wanted_ = page;
+    setHandbookPlace(this, {});
     setHandbookPlace(this, handbookPlaceFor(page)); // from the top line and the column, too
     for (QAction* go : places_->actions()) go->setChecked(go->data().value<QWidget*>() == page);
     follow();
