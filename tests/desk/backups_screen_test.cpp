@@ -119,8 +119,8 @@ TEST_CASE("Before a restore it is said what would go, change and come back") {
     would.monthsChanged = {Month::parse("2026-11").value(), Month::parse("2026-12").value()};
     would.settings = true;
     CHECK(differenceSentence(would).toStdString() ==
-          "Would go: Results: 12. Would change: Months: November 2026, December 2026; Settings and "
-          "house limits. Would come back: Results: 1.");
+          "Would go – Results: 12. Would change – November 2026, December 2026; Settings and house "
+          "limits. Would come back – Results: 1.");
     for (int m = 1; m <= 5; ++m) would.monthsGone.push_back(Month::of(2025, m).value());
     CHECK(differenceWords(would).gone.first().toStdString() == "Months: 5");
 }
@@ -131,7 +131,7 @@ TEST_CASE("A backup's content stands beside that of the gym file, with what a re
     const QString said = k.said();
     for (const char* words :
          {"this backup", "the gym file now", "Tide Mill", "3: September 2026 to November 2026",
-          "Would change", "Months: October 2026", "is kept first"}) {
+          "Would change", "October 2026\n", "is kept first"}) {
         INFO(words << " in " << said.toStdString());
         CHECK(said.contains(QLatin1String(words)));
     }
@@ -153,7 +153,7 @@ TEST_CASE("Restoring brings the backup into the window and keeps what was there,
     CHECK(k.october() == "Before");
     CHECK(k.shown().month.text() == "2026-10");
     CHECK(k.work().gym().file().writable());
-    CHECK(k.coach.asked.last().contains(QStringLiteral("Months: October 2026")));
+    CHECK(k.coach.asked.last().contains(QStringLiteral("Would change – October 2026.")));
     const auto list = listBackups(k.path);
     REQUIRE(list.ok());
     REQUIRE(list->size() == 2);
@@ -221,7 +221,8 @@ TEST_CASE("A damaged gym file leads to its backups from the start page, and open
     REQUIRE_FALSE(k.window.workspace());
     auto& way = k.part<QPushButton>("way-on");
     REQUIRE(way.isVisibleTo(&k.window));
-    way.click();
+    k.window.showStart();
+    k.press(Qt::Key_Space);
     k.seen();
     CHECK(k.said().contains(QStringLiteral("The gym file can't be read now")));
     CHECK_FALSE(k.part<QPushButton>("back-up").isEnabled());

@@ -196,20 +196,22 @@ bool saveLedger(MainWindow& window, const QString& folder) {
     return save(window, folder, QStringLiteral("ledger"));
 }
 
-// An evening's work after the last backup.
-bool saveBackups(MainWindow& window, const QString& folder) {
-    OpenGym& gym = window.workspace()->gym();
-    std::filesystem::remove_all(backupFolder(gym.file().path())); // that of the real day
+// Backups of four evenings, before the last one's work.
+void keepBackups(MainWindow& window) {
+    const std::filesystem::path gym = window.workspace()->gym().file().path();
+    std::filesystem::remove_all(backupFolder(gym)); // that of the real day
     const auto keep = [&](int day, int hour, BackupReason reason) {
         using namespace std::chrono;
-        (void)backUp(gym.file().path(), reason,
-                     local_days(2026y / November / day) + hours(hour) + minutes(5 + day));
+        (void)backUp(gym, reason, local_days(2026y / November / day) + hours(hour) + minutes(day));
     };
-    keep(21, 8, BackupReason::Daily);
-    keep(23, 17, BackupReason::Import);
-    keep(24, 9, BackupReason::Daily);
-    keep(25, 18, BackupReason::Asked);
-    (void)setTitle(gym, Month::of(2026, 12).value(), "Salt and rope");
+    keep(20, 8, BackupReason::Daily);
+    keep(21, 17, BackupReason::Import);
+    keep(22, 9, BackupReason::Daily);
+    keep(23, 18, BackupReason::Asked);
+}
+
+bool saveBackups(MainWindow& window, const QString& folder) {
+    (void)setTitle(window.workspace()->gym(), Month::of(2026, 12).value(), "Salt and rope");
     window.actions().find(QStringLiteral("backups"))->trigger();
     auto* screen = window.findChild<BackupsDialog*>();
     (void)QTest::qWaitFor([&] { return screen->look().has_value(); }, 30'000);
@@ -253,6 +255,7 @@ int main(int argc, char* argv[]) {
     all = saveFloor(window, folder) && all;
     all = saveStair(window, folder) && all;
     all = saveShelf(window, folder) && all;
+    keepBackups(window);
     all = saveLedger(window, folder) && all;
     if (QAction* almanac = window.actions().find(QStringLiteral("place-almanac")))
         almanac->trigger();

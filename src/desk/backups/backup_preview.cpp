@@ -60,17 +60,20 @@ QString row(const QString& what, const BackupLook& look,
 
 QString table(const BackupLook& look) {
     using C = BackupContents;
-    const auto tr = [](const char* text) { return BackupPreview::tr(text); };
-    return QStringLiteral("<table cellspacing=\"0\"><tr>") + cell({}, "th", inks().quiet) +
-           cell(tr("this backup"), "th", inks().quiet) +
-           cell(tr("the gym file now"), "th", inks().quiet) + QStringLiteral("</tr>") +
-           row(tr("Gym"), look, [](const C& c) { return plain(c.gym); }) +
-           row(tr("Months"), look, months) +
-           row(tr("Exercises"), look, [](const C& c) { return number(c.exercises); }) +
-           row(tr("Members"), look, [](const C& c) { return number(c.members); }) +
-           row(tr("Results"), look, [](const C& c) { return number(c.results); }) +
-           row(tr("Newest result"), look, newest) +
-           row(tr("Format"), look, [](const C& c) { return QString::number(c.version); }) +
+    return QStringLiteral("<table cellspacing=\"0\" style=\"margin:6px 0 8px 0\"><tr>") +
+           cell({}, "th", inks().quiet) +
+           cell(BackupPreview::tr("this backup"), "th", inks().quiet) +
+           cell(BackupPreview::tr("the gym file now"), "th", inks().quiet) +
+           QStringLiteral("</tr>") +
+           row(BackupPreview::tr("Gym"), look, [](const C& c) { return plain(c.gym); }) +
+           row(BackupPreview::tr("Months"), look, months) +
+           row(BackupPreview::tr("Exercises"), look,
+               [](const C& c) { return number(c.exercises); }) +
+           row(BackupPreview::tr("Members"), look, [](const C& c) { return number(c.members); }) +
+           row(BackupPreview::tr("Results"), look, [](const C& c) { return number(c.results); }) +
+           row(BackupPreview::tr("Newest result"), look, newest) +
+           row(BackupPreview::tr("Format"), look,
+               [](const C& c) { return QString::number(c.version); }) +
            QStringLiteral("</table>");
 }
 
@@ -86,8 +89,9 @@ QString effect(const BackupLook& look) {
         return warning(
             BackupPreview::tr("The gym file can't be read now: %1").arg(say(look.now.why())));
     if (!look.would)
-        return quiet(BackupPreview::tr("One of the two is of an earlier format, so they are not "
-                                       "compared line by line."));
+        return quiet(BackupPreview::tr(
+            "They can't be compared line by line: one is of an earlier format, or holds what this "
+            "Blockwright can't read."));
     if (!look.would->any())
         return head(BackupPreview::tr("Nothing would change: the gym file holds the same."));
     const DifferenceWords words = differenceWords(*look.would);

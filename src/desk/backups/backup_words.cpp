@@ -1,19 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/backups/backup_words.hpp"
 
+#include "desk/backups/backup_model.hpp"
 #include "desk/frame/words.hpp"
 
-#include <QCoreApplication>
 #include <QDateTime>
 #include <QLocale>
 
 namespace bw {
 
 namespace {
-QString tr(const char* text) { return QCoreApplication::translate("backups", text); }
-
 void count(QStringList& lines, const QString& what, std::size_t n) {
-    if (n > 0) lines << tr("%1: %2").arg(what, QLocale().toString(static_cast<qulonglong>(n)));
+    if (n > 0)
+        lines << BackupModel::tr("%1: %2").arg(what,
+                                               QLocale().toString(static_cast<qulonglong>(n)));
 }
 void count(DifferenceWords& words, const QString& what, const Differing& d) {
     count(words.gone, what, d.gone);
@@ -24,10 +24,10 @@ void count(DifferenceWords& words, const QString& what, const Differing& d) {
 // A few by name, many by number.
 void nameMonths(QStringList& lines, const std::vector<Month>& months) {
     constexpr std::size_t kMostNamed = 4;
-    if (months.size() > kMostNamed) return count(lines, tr("Months"), months.size());
+    if (months.size() > kMostNamed) return count(lines, BackupModel::tr("Months"), months.size());
     QStringList names;
     for (const Month m : months) names << monthName(m);
-    if (!names.isEmpty()) lines << tr("%1: %2").arg(tr("Months"), names.join(tr(", ")));
+    if (!names.isEmpty()) lines << names.join(BackupModel::tr(", "));
 }
 } // namespace
 
@@ -45,12 +45,12 @@ QString backupTime(WallTime at) {
 
 QString backupReason(BackupReason reason) {
     switch (reason) {
-    case BackupReason::Daily: return tr("the first of the day");
-    case BackupReason::Update: return tr("before a newer format");
-    case BackupReason::Import: return tr("before much was brought in");
-    case BackupReason::Restore: return tr("before a restore");
-    case BackupReason::Asked: return tr("you asked for it");
-    case BackupReason::Damaged: return tr("damaged, set aside");
+    case BackupReason::Daily: return BackupModel::tr("the first of the day");
+    case BackupReason::Update: return BackupModel::tr("before a newer format");
+    case BackupReason::Import: return BackupModel::tr("before much was brought in");
+    case BackupReason::Restore: return BackupModel::tr("before a restore");
+    case BackupReason::Asked: return BackupModel::tr("you asked for it");
+    case BackupReason::Damaged: return BackupModel::tr("damaged, set aside");
     }
     return {};
 }
@@ -64,11 +64,11 @@ DifferenceWords differenceWords(const BackupDifference& would) {
     nameMonths(words.gone, would.monthsGone);
     nameMonths(words.changed, would.monthsChanged);
     nameMonths(words.back, would.monthsBack);
-    count(words, tr("Results"), would.results);
-    count(words, tr("Members"), would.members);
-    count(words, tr("Exercises"), would.exercises);
-    count(words, tr("Kit"), would.kit);
-    if (would.settings) words.changed << tr("Settings and house limits");
+    count(words, BackupModel::tr("Results"), would.results);
+    count(words, BackupModel::tr("Members"), would.members);
+    count(words, BackupModel::tr("Exercises"), would.exercises);
+    count(words, BackupModel::tr("Kit"), would.kit);
+    if (would.settings) words.changed << BackupModel::tr("Settings and house limits");
     return words;
 }
 
@@ -76,11 +76,11 @@ QString differenceSentence(const BackupDifference& would) {
     const DifferenceWords words = differenceWords(would);
     QStringList parts;
     const auto add = [&](const QString& head, const QStringList& lines) {
-        if (!lines.isEmpty()) parts << head.arg(lines.join(tr("; ")));
+        if (!lines.isEmpty()) parts << head.arg(lines.join(BackupModel::tr("; ")));
     };
-    add(tr("Would go: %1."), words.gone);
-    add(tr("Would change: %1."), words.changed);
-    add(tr("Would come back: %1."), words.back);
+    add(BackupModel::tr("Would go – %1."), words.gone);
+    add(BackupModel::tr("Would change – %1."), words.changed);
+    add(BackupModel::tr("Would come back – %1."), words.back);
     return parts.join(QLatin1Char(' '));
 }
 

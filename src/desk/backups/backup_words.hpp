@@ -12,12 +12,12 @@ namespace bw {
 [[nodiscard]] QString backupReason(BackupReason reason); // "before a restore"
 [[nodiscard]] QString backupSize(std::uintmax_t bytes);  // "1.2 MB"
 
-// What a restore would do, a line a kind of thing: "Results: 12".
+// What a restore would do, a line a kind of thing: "November 2026", "Results: 12".
 struct DifferenceWords {
     QStringList gone, changed, back;
 };
 [[nodiscard]] DifferenceWords differenceWords(const BackupDifference& would);
-// "Would go: Results 12, Members 1. Would come back: …"; empty when nothing would change.
+// "Would go – Results: 12; Members: 1. Would change – …"; empty when nothing would.
 [[nodiscard]] QString differenceSentence(const BackupDifference& would);
 
 } // namespace bw

@@ -34,6 +34,7 @@ QLabel* wordsOf(const QString& text, QWidget* parent) {
 
 StartPage::StartPage(QWidget* parent)
     : QWidget(parent), trouble_(wordsOf({}, this)), name_(new QLineEdit(this)),
+      demo_(new QPushButton(tr("&Look around Saltmarsh Boathouse"), this)),
       back_(new QPushButton(this)), way_(new QPushButton(this)) {
     auto* scroll = new QScrollArea(this); // a small window shows it all the same
     scroll->setFrameShape(QFrame::NoFrame);
@@ -70,9 +71,8 @@ QWidget* StartPage::makeCard() {
     way_->hide();
     layout->addWidget(way_, 0, Qt::AlignLeft);
 
-    auto* demo = new QPushButton(tr("&Look around Saltmarsh Boathouse"), card);
-    connect(demo, &QPushButton::clicked, this, &StartPage::demoWanted);
-    addChoice(layout, nullptr, demo,
+    connect(demo_, &QPushButton::clicked, this, &StartPage::demoWanted);
+    addChoice(layout, nullptr, demo_,
               tr("An invented gym with fourteen finished months and a draft. It is a copy of your "
                  "own: change what you like."));
 
@@ -96,7 +96,7 @@ QWidget* StartPage::makeCard() {
     addChoice(layout, nullptr, other, tr("A *.bwgym file that is on this machine already."));
     layout->addSpacing(14);
     layout->addWidget(back_, 0, Qt::AlignLeft);
-    setFocusProxy(demo);
+    setFocusProxy(demo_);
     return card;
 }
 
@@ -131,6 +131,7 @@ void StartPage::tell(const Message& trouble) {
     trouble_->setText(levelShape(Level::Look) + QLatin1Char(' ') + say(trouble));
     trouble_->show();
     way_->hide();
+    setFocusProxy(demo_);
     QAccessibleEvent alert(trouble_, QAccessible::Alert);
     QAccessible::updateAccessibility(&alert);
 }
@@ -140,7 +141,8 @@ void StartPage::offer(const QString& words, const std::function<void()>& go) {
     way_->disconnect(this);
     connect(way_, &QPushButton::clicked, this, go);
     way_->show();
-    way_->setFocus();
+    setFocusProxy(way_);
+    setFocus();
 }
 
 void StartPage::offerBack(const QString& gymName) {

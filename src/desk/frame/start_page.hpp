@@ -42,7 +42,7 @@ private:
 
     QLabel* trouble_;
     QLineEdit* name_;
-    QPushButton *back_, *way_;
+    QPushButton *demo_, *back_, *way_;
 };
 
 } // namespace bw
