@@ -34,7 +34,7 @@ PHRASE = re.compile(r"^\d \([a-z ]+\)$|(^|[^<])\b[A-Za-z%][^\s]* +[A-Za-z%“(0-
 WORD = re.compile(r"[A-Za-z][A-Za-z -]*")
 LETTER = re.compile(r"[^\W\d_]")
 FOR_MACHINES = re.compile(
-    r"^\s*(SELECT|INSERT|DELETE|UPDATE|PRAGMA|CREATE|VACUUM|BEGIN|SQLite)\b|[@<>]|^[ ,;]| $")
+    r"^\s*(SELECT|INSERT|DROP|DELETE|UPDATE|PRAGMA|CREATE|VACUUM|BEGIN|SQLite)\b|[@<>]|^[ ,;]| $")
 
 TOKEN = re.compile(r'''
     //[^\n]*|/\*.*?\*/                                  # left out

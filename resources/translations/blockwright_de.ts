@@ -31,6 +31,15 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
 </translation>
     </message>
     <message>
+        <location filename="../../src/desk/backups/gym_backups.cpp"/>
+        <source>
+
+What is in place now is kept first, so you can come back to it. What you did before can&apos;t be undone by Ctrl+Z afterwards.</source>
+        <translation>
+
+Was jetzt da ist, wird zuerst gesichert, ein Zurück bleibt also möglich. Was vorher getan wurde, lässt sich danach mit Strg+Z nicht mehr rückgängig machen.</translation>
+    </message>
+    <message>
         <location filename="../../src/desk/frame/bundle_actions.cpp"/>
         <source> What has the same name or month here is replaced. This can&apos;t be undone, but a backup is made first.</source>
         <translation> Was hier denselben Namen oder Monat hat, wird ersetzt. Das lässt sich nicht rückgängig machen, aber vorher wird eine Sicherung angelegt.</translation>
@@ -130,6 +139,11 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1 und %2 folgen aufeinander und fordern beide viel: %3. Das kann früher nachgeben als die Muskeln, die gemeint sind.</translation>
     </message>
     <message>
+        <location filename="../../src/desk/gym/kit_sayings.cpp"/>
+        <source>%1 and others</source>
+        <translation>%1 und andere</translation>
+    </message>
+    <message>
         <location filename="../../src/desk/ledger/import_dialog.cpp"/>
         <source>%1 are said twice</source>
         <translation>%1 stehen doppelt da</translation>
@@ -190,6 +204,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1 kann nicht neben sich selbst stehen.</translation>
     </message>
     <message>
+        <location filename="../../src/core/ledger/gym_text.cpp"/>
         <location filename="../../src/core/model/exercise_read.cpp"/>
         <source>%1 characters are too long: at most 200.</source>
         <translation>%1 Zeichen sind zu lang: höchstens 200.</translation>
@@ -630,6 +645,11 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1 steht schon in dieser Familie: dort erst herausnehmen.</translation>
     </message>
     <message>
+        <location filename="../../src/desk/gym/kit_sayings.cpp"/>
+        <source>%1 stands on it in %2.</source>
+        <translation>%1 steht im %2 darauf.</translation>
+    </message>
+    <message>
         <location filename="../../src/sheets/coach/kit_words.cpp"/>
         <source>%1 start here</source>
         <translation>%1 beginnen hier</translation>
@@ -684,6 +704,11 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <location filename="../../src/desk/stair/stair_words.cpp"/>
         <source>%1 · %2 left</source>
         <translation>%1 · %2 übrig</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/handbook/handbook_window.cpp"/>
+        <source>%1 · Handbook</source>
+        <translation>%1 · Handbuch</translation>
     </message>
     <message>
         <location filename="../../src/desk/frame/status_line.cpp"/>
@@ -817,9 +842,19 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1, nie genutzt</translation>
     </message>
     <message>
+        <location filename="../../src/desk/gym/kit_model.cpp"/>
+        <source>%1, not owned</source>
+        <translation>%1, nicht vorhanden</translation>
+    </message>
+    <message>
         <location filename="../../src/desk/shelf/family_node.cpp"/>
         <source>%1, of this family</source>
         <translation>%1, aus dieser Familie</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/gym/kit_model.cpp"/>
+        <source>%1, owned</source>
+        <translation>%1, vorhanden</translation>
     </message>
     <message>
         <location filename="../../src/desk/shelf/shelf_model.cpp"/>
@@ -832,6 +867,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1/Seite</translation>
     </message>
     <message>
+        <location filename="../../src/desk/gym/kit_model.cpp"/>
         <location filename="../../src/desk/limits/limits_model.cpp"/>
         <location filename="../../src/desk/shelf/shelf_model.cpp"/>
         <source>%1: %2</source>
@@ -845,6 +881,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: %2</translation>
     </message>
     <message>
+        <location filename="../../src/desk/gym/gym_lines.cpp"/>
         <location filename="../../src/desk/shelf/entry_model.cpp"/>
         <source>%1: %2</source>
         <comment>line, what it says</comment>
@@ -854,6 +891,11 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <location filename="../../src/desk/bench/tally_model.cpp"/>
         <source>%1: %2 sets a session</source>
         <translation>%1: %2 Sätze je Einheit</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/backups/backup_preview.cpp"/>
+        <source>%1: %2 to %3</source>
+        <translation>%1: %2 bis %3</translation>
     </message>
     <message>
         <location filename="../../src/desk/shelf/family_view.cpp"/>
@@ -947,6 +989,11 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Übung h&amp;inzufügen…</translation>
     </message>
     <message>
+        <location filename="../../src/desk/backups/backups_dialog.cpp"/>
+        <source>&amp;Back up now</source>
+        <translation>Jetzt s&amp;ichern</translation>
+    </message>
+    <message>
         <location filename="../../src/desk/sheets/sheet_form.cpp"/>
         <source>&amp;Black and white</source>
         <translation>S&amp;chwarz-weiß</translation>
@@ -983,6 +1030,11 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Kurs &amp;vom</translation>
     </message>
     <message>
+        <location filename="../../src/desk/backups/backups_dialog.cpp"/>
+        <source>&amp;Close</source>
+        <translation>S&amp;chließen</translation>
+    </message>
+    <message>
         <location filename="../../src/desk/ledger/member_dialog.cpp"/>
         <source>&amp;Comes to class</source>
         <translation>&amp;Kommt zum Kurs</translation>
@@ -1014,9 +1066,19 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>&amp;Filter</translation>
     </message>
     <message>
+        <location filename="../../src/desk/frame/main_window.cpp"/>
+        <source>&amp;Find a command…</source>
+        <translation>&amp;Befehl suchen…</translation>
+    </message>
+    <message>
         <location filename="../../src/desk/frame/menus.cpp"/>
         <source>&amp;Gym</source>
         <translation>&amp;Studio</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/frame/help_actions.cpp"/>
+        <source>&amp;Handbook</source>
+        <translation>&amp;Handbuch</translation>
     </message>
     <message>
         <location filename="../../src/desk/frame/menus.cpp"/>
@@ -1116,6 +1178,11 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Gezeigten Monat &amp;entfernen…</translation>
     </message>
     <message>
+        <location filename="../../src/desk/backups/backups_dialog.cpp"/>
+        <source>&amp;Restore this one…</source>
+        <translation>Diese wiederhers&amp;tellen…</translation>
+    </message>
+    <message>
         <location filename="../../src/desk/ledger/day_bar.cpp"/>
         <source>&amp;Results</source>
         <translation>E&amp;rgebnisse</translation>
@@ -1156,9 +1223,19 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>&amp;Leeres Studio beginnen</translation>
     </message>
     <message>
+        <location filename="../../src/desk/gym/gym_page.cpp"/>
+        <source>&amp;Start the first month</source>
+        <translation>Den &amp;ersten Monat beginnen</translation>
+    </message>
+    <message>
         <location filename="../../src/desk/almanac/almanac_page.cpp"/>
         <source>&amp;Start the next month</source>
         <translation>&amp;Nächsten Monat beginnen</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/gym/gym_page.cpp"/>
+        <source>&amp;Tick the usual kit</source>
+        <translation>Das Übliche anha&amp;ken</translation>
     </message>
     <message>
         <location filename="../../src/desk/frame/undo_actions.cpp"/>
@@ -1566,9 +1643,24 @@ Das lässt sich nicht rückgängig machen, und was davor getan wurde, danach auc
         <translation>Eine Treppe braucht mindestens eine Woche; für die üblichen vier den Schlüssel weglassen.</translation>
     </message>
     <message>
+        <location filename="../../src/desk/gym/gym_page.cpp"/>
+        <source>A tick takes a usual number: write your own over it. Weights tell the program what it can ask members to lift.</source>
+        <translation>Ein Haken nimmt die übliche Zahl: die eigene darüberschreiben. Gewichte sagen dem Programm, was es Mitglieder heben lassen kann.</translation>
+    </message>
+    <message>
         <location filename="../../src/desk/stair/stair_view.cpp"/>
         <source>A week has one figure for what is left in reserve.</source>
         <translation>Eine Woche hat eine einzige Zahl für das, was in Reserve bleibt.</translation>
+    </message>
+    <message>
+        <location filename="../../src/core/ledger/gym_text.cpp"/>
+        <source>A4, Letter or A3</source>
+        <translation>A4, Letter oder A3</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/gym/gym_lines.cpp"/>
+        <source>A4, Letter or A3: what the sheets are printed on.</source>
+        <translation>A4, Letter oder A3: worauf die Blätter gedruckt werden.</translation>
     </message>
     <message>
         <location filename="../../src/core/rules/book/stair_jump.cpp"/>
@@ -1619,6 +1711,11 @@ Das lässt sich nicht rückgängig machen, und was davor getan wurde, danach auc
         <location filename="../../src/desk/frame/help_actions.cpp"/>
         <source>About Blockwright</source>
         <translation>Über Blockwright</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/gym/gym_page.cpp"/>
+        <source>About this line</source>
+        <translation>Zu dieser Zeile</translation>
     </message>
     <message>
         <location filename="../../src/desk/bench/bench_page.cpp"/>
@@ -1751,6 +1848,16 @@ Das lässt sich nicht rückgängig machen, und was davor getan wurde, danach auc
         <translation>Almanach</translation>
     </message>
     <message>
+        <location filename="../../src/desk/handbook/handbook_window.cpp"/>
+        <source>Alt+Left</source>
+        <translation>Alt+Links</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/handbook/handbook_window.cpp"/>
+        <source>Alt+Right</source>
+        <translation>Alt+Rechts</translation>
+    </message>
+    <message>
         <location filename="../../src/desk/bench/sheet_view.cpp"/>
         <source>An empty sheet. Start a month from the Month menu, or add a section with Ctrl+Shift+G.</source>
         <translation>Ein leeres Blatt. Im Menü Monat einen Monat beginnen oder mit Strg+Umschalt+G einen Abschnitt einfügen.</translation>
@@ -1877,6 +1984,17 @@ Das lässt sich nicht rückgängig machen, und was davor getan wurde, danach auc
         <translation>Z&amp;urückholen</translation>
     </message>
     <message>
+        <location filename="../../src/desk/backups/gym_backups.cpp"/>
+        <source>Ba&amp;ckups…</source>
+        <translation>Si&amp;cherungen…</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/gym/gym_page.cpp"/>
+        <location filename="../../src/desk/handbook/handbook_window.cpp"/>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
         <location filename="../../src/sheets/coach/talk_sheet.cpp"/>
         <source>Back again</source>
         <translation>Wieder dabei</translation>
@@ -1892,6 +2010,26 @@ Das lässt sich nicht rückgängig machen, und was davor getan wurde, danach auc
         <translation>Zurück zum Wert des Regelbuchs</translation>
     </message>
     <message>
+        <location filename="../../src/desk/backups/gym_backups.cpp"/>
+        <source>Backed up as %1.</source>
+        <translation>Gesichert als %1.</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/backups/backup_preview.cpp"/>
+        <source>Backup of %1</source>
+        <translation>Sicherung vom %1</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/backups/backups_dialog.cpp"/>
+        <source>Backups of %1</source>
+        <translation>Sicherungen von %1</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/backups/backups_dialog.cpp"/>
+        <source>Backups, the last first</source>
+        <translation>Sicherungen, die letzte zuerst</translation>
+    </message>
+    <message>
         <location filename="../../src/desk/almanac/almanac_page.cpp"/>
         <source>Balance by month</source>
         <translation>Gleichgewicht nach Monaten</translation>
@@ -1900,6 +2038,11 @@ Das lässt sich nicht rückgängig machen, und was davor getan wurde, danach auc
         <location filename="../../src/desk/bench/tally_list.cpp"/>
         <source>Bar: this month. Tick: the months of the window.</source>
         <translation>Balken: dieser Monat. Strich: die Monate des Zeitfensters.</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/gym/kit_groups.cpp"/>
+        <source>Bars and plates</source>
+        <translation>Stangen und Scheiben</translation>
     </message>
     <message>
         <location filename="../../src/desk/bench/beam_panel.cpp"/>
@@ -1938,6 +2081,11 @@ ungenutzt, ungenutzt 3: in keinem Monat; in keinem der letzten drei (genutzt ebe
 seit Juli, nicht seit Juli: seitdem genutzt, oder nicht
 ausgemustert: was nicht mehr angeboten wird
 Die Taste Rechts übernimmt den Rest eines Worts.</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/gym/kit_groups.cpp"/>
+        <source>Bells, balls and bags</source>
+        <translation>Hanteln, Bälle und Säcke</translation>
     </message>
     <message>
         <location filename="../../src/desk/bench/bench_page.cpp"/>
@@ -2100,6 +2248,11 @@ Die Taste Rechts übernimmt den Rest eines Worts.</translation>
         <translation>Über den Zeilen wählen, welche Spalten das Fehlende enthalten.</translation>
     </message>
     <message>
+        <location filename="../../src/desk/backups/backup_preview.cpp"/>
+        <source>Choose another one.</source>
+        <translation>Eine andere wählen.</translation>
+    </message>
+    <message>
         <location filename="../../src/desk/ledger/day_bar.cpp"/>
         <source>Class date</source>
         <translation>Kursdatum</translation>
@@ -2140,6 +2293,16 @@ Die Taste Rechts übernimmt den Rest eines Worts.</translation>
         <translation>Spalten des Regals</translation>
     </message>
     <message>
+        <location filename="../../src/desk/backups/backups_dialog.cpp"/>
+        <source>Columns of the backups</source>
+        <translation>Spalten der Sicherungen</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/gym/kit_table.cpp"/>
+        <source>Columns of the kit</source>
+        <translation>Spalten der Geräte</translation>
+    </message>
+    <message>
         <location filename="../../src/desk/limits/limits_table.cpp"/>
         <source>Columns of the limits</source>
         <translation>Spalten der Grenzen</translation>
@@ -2148,6 +2311,11 @@ Die Taste Rechts übernimmt den Rest eines Worts.</translation>
         <location filename="../../src/desk/bench/sheet_header.cpp"/>
         <source>Columns of the sheet</source>
         <translation>Spalten des Blatts</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/frame/command_panel.cpp"/>
+        <source>Commands</source>
+        <translation>Befehle</translation>
     </message>
     <message>
         <location filename="../../src/core/rules/book/power_rest.cpp"/>
@@ -2184,6 +2352,11 @@ Die Taste Rechts übernimmt den Rest eines Worts.</translation>
         <location filename="../../src/core/rules/book/planes.cpp"/>
         <source>Common practice: no position stand says how much of each plane a session needs. Most loaded lifts are sagittal by nature.</source>
         <translation>Übliche Praxis: kein Positionspapier sagt, wie viel von jeder Ebene eine Einheit braucht. Die meisten Übungen mit Last sind von Natur aus sagittal.</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/handbook/handbook_window.cpp"/>
+        <source>Contents</source>
+        <translation>Inhalt</translation>
     </message>
     <message>
         <location filename="../../src/desk/frame/help_actions.cpp"/>
@@ -2273,13 +2446,13 @@ Die Taste Rechts übernimmt den Rest eines Worts.</translation>
     </message>
     <message>
         <location filename="../../src/desk/bench/accepted_fold.cpp"/>
-        <source>Enter goes to the rows, A takes the acceptance back, L shows its limit.</source>
-        <translation>Die Eingabetaste geht zu den Zeilen, A nimmt die Zustimmung zurück, L zeigt die Grenze.</translation>
+        <source>Enter goes to the rows, A takes the acceptance back, L shows its limit, R its rule.</source>
+        <translation>Die Eingabetaste geht zu den Zeilen, A nimmt die Zustimmung zurück, L zeigt die Grenze, R die Regel.</translation>
     </message>
     <message>
         <location filename="../../src/desk/bench/findings_list.cpp"/>
-        <source>Enter goes to the rows, T tries the first thing, A accepts it, L shows its limit, the menu key offers everything.</source>
-        <translation>Die Eingabetaste geht zu den Zeilen, T probiert den ersten Rat, A akzeptiert, L zeigt die Grenze, die Menütaste bietet alles.</translation>
+        <source>Enter goes to the rows, T tries the first thing, A accepts it, L shows its limit, R its rule, the menu key offers everything.</source>
+        <translation>Die Eingabetaste geht zu den Zeilen, T probiert den ersten Rat, A akzeptiert, L zeigt die Grenze, R die Regel, die Menütaste bietet alles.</translation>
     </message>
     <message>
         <location filename="../../src/desk/bench/reason_line.cpp"/>
@@ -2297,6 +2470,11 @@ Die Taste Rechts übernimmt den Rest eines Worts.</translation>
         <translation>Die Eingabetaste öffnet den Wert dieses Hauses, Entf nimmt ihn heraus.</translation>
     </message>
     <message>
+        <location filename="../../src/desk/gym/gym_table.cpp"/>
+        <source>Enter, or typing, opens what a line says.</source>
+        <translation>Die Eingabetaste oder Tippen öffnet, was eine Zeile sagt.</translation>
+    </message>
+    <message>
         <location filename="../../src/core/ledger/ledger_rules.cpp"/>
         <source>Equation for one repetition: 1 Epley, 2 Brzycki, 3 Lombardi, 4 Lander, 5 Mayhew, 6 O&apos;Conner, 7 Wathan.</source>
         <translation>Formel für eine Wiederholung: 1 Epley, 2 Brzycki, 3 Lombardi, 4 Lander, 5 Mayhew, 6 O&apos;Conner, 7 Wathan.</translation>
@@ -2310,6 +2488,11 @@ Die Taste Rechts übernimmt den Rest eines Worts.</translation>
         <location filename="../../src/desk/ledger/ledger_actions.cpp"/>
         <source>Erase a member</source>
         <translation>Mitglied löschen</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/gym/gym_page.cpp"/>
+        <source>Esc</source>
+        <translation>Esc</translation>
     </message>
     <message>
         <location filename="../../src/desk/sheets/sheets_page.cpp"/>
@@ -2349,6 +2532,8 @@ Die Taste Rechts übernimmt den Rest eines Worts.</translation>
         <translation>Gezeigte Übung</translation>
     </message>
     <message>
+        <location filename="../../src/desk/backups/backup_preview.cpp"/>
+        <location filename="../../src/desk/backups/backup_words.cpp"/>
         <location filename="../../src/desk/ledger/class_headers.cpp"/>
         <source>Exercises</source>
         <translation>Übungen</translation>
@@ -2392,6 +2577,16 @@ Die Taste Rechts übernimmt den Rest eines Worts.</translation>
         <location filename="../../src/core/rules/book/cue_missing.cpp"/>
         <source>Exercises that are new or take skill have cues.</source>
         <translation>Neue oder anspruchsvolle Übungen haben Cues.</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/gym/kit_sayings.cpp"/>
+        <source>Exercises that can use it: %1. That need it: %2.</source>
+        <translation>Übungen, die es nutzen können: %1. Die es brauchen: %2.</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/gym/kit_sayings.cpp"/>
+        <source>Exercises that can&apos;t be done here now: %1 (%2).</source>
+        <translation>Übungen, die hier jetzt nicht gehen: %1 (%2).</translation>
     </message>
     <message>
         <location filename="../../src/desk/bench/exercise_editor.cpp"/>
@@ -2454,6 +2649,11 @@ Die Taste Rechts übernimmt den Rest eines Worts.</translation>
         <translation>Mindestzahl der Wdh. im zweiten Satz.</translation>
     </message>
     <message>
+        <location filename="../../src/desk/frame/command_panel.cpp"/>
+        <source>Find a command</source>
+        <translation>Befehl suchen</translation>
+    </message>
+    <message>
         <location filename="../../src/desk/ledger/day_bar.cpp"/>
         <source>Find a member</source>
         <translation>Mitglied suchen</translation>
@@ -2472,6 +2672,11 @@ Die Taste Rechts übernimmt den Rest eines Worts.</translation>
         <location filename="../../src/desk/limits/limits_page.cpp"/>
         <source>Find limits by words</source>
         <translation>Grenzen nach Wörtern suchen</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/handbook/handbook_window.cpp"/>
+        <source>Find words</source>
+        <translation>Wörter suchen</translation>
     </message>
     <message>
         <location filename="../../src/desk/limits/limits_page.cpp"/>
@@ -2494,6 +2699,11 @@ Die Taste Rechts übernimmt den Rest eines Worts.</translation>
         <location filename="../../src/sheets/sheet_words.cpp"/>
         <source>Finisher</source>
         <translation>Finisher</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/frame/help_actions.cpp"/>
+        <source>First &amp;month in ten minutes</source>
+        <translation>Erster &amp;Monat in zehn Minuten</translation>
     </message>
     <message>
         <location filename="../../src/desk/sheets/preview_bar.cpp"/>
@@ -2607,6 +2817,11 @@ Die Taste Rechts übernimmt den Rest eines Worts.</translation>
         <translation>Für die Abschnitte mit so vielen Gruppen wie Zahlen; die anderen starten wie entworfen</translation>
     </message>
     <message>
+        <location filename="../../src/desk/backups/backup_preview.cpp"/>
+        <source>Format</source>
+        <translation>Format</translation>
+    </message>
+    <message>
         <location filename="../../src/desk/frame/block_fields.cpp"/>
         <source>Format of the strength section</source>
         <translation>Format des Kraftabschnitts</translation>
@@ -2617,9 +2832,24 @@ Die Taste Rechts übernimmt den Rest eines Worts.</translation>
         <translation>Formate nach Monaten</translation>
     </message>
     <message>
+        <location filename="../../src/desk/handbook/handbook_window.cpp"/>
+        <source>Forward</source>
+        <translation>Vorwärts</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/handbook/handbook_window.cpp"/>
+        <source>Found</source>
+        <translation>Gefunden</translation>
+    </message>
+    <message>
         <location filename="../../src/desk/limits/limit_effect.cpp"/>
         <source>Found against it (%1)</source>
         <translation>Dagegen gefunden (%1)</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/handbook/handbook_window.cpp"/>
+        <source>Found: %1</source>
+        <translation>Gefunden: %1</translation>
     </message>
     <message>
         <location filename="../../src/core/rules/book/overlap.cpp"/>
@@ -2776,10 +3006,23 @@ Die Taste Rechts übernimmt den Rest eines Worts.</translation>
         <translation>Gruppe %1 pausiert %2 zwischen den Runden, kürzer als %3: die nächste Runde müsste leichter sein.</translation>
     </message>
     <message>
+        <location filename="../../src/desk/backups/backup_preview.cpp"/>
+        <location filename="../../src/desk/backups/gym_backups.cpp"/>
         <location filename="../../src/desk/frame/bundle_actions.cpp"/>
         <location filename="../../src/desk/frame/main_window.cpp"/>
         <source>Gym</source>
         <translation>Studio</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/frame/workspace.cpp"/>
+        <source>Gym and &amp;kit…</source>
+        <translation>Studio und Ge&amp;räte…</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/frame/workspace.cpp"/>
+        <location filename="../../src/desk/gym/gym_page.cpp"/>
+        <source>Gym and kit</source>
+        <translation>Studio und Geräte</translation>
     </message>
     <message>
         <location filename="../../src/desk/frame/status_line.cpp"/>
@@ -2787,6 +3030,7 @@ Die Taste Rechts übernimmt den Rest eines Worts.</translation>
         <translation>Studiodatei</translation>
     </message>
     <message>
+        <location filename="../../src/desk/backups/gym_backups.cpp"/>
         <location filename="../../src/desk/frame/main_window.cpp"/>
         <source>Gym files (*.bwgym);;All files (*)</source>
         <translation>Studiodateien (*.bwgym);;Alle Dateien (*)</translation>
@@ -2853,6 +3097,7 @@ Die Taste Rechts übernimmt den Rest eines Worts.</translation>
     </message>
     <message>
         <location filename="../../src/desk/frame/help_actions.cpp"/>
+        <location filename="../../src/desk/frame/main_window.cpp"/>
         <source>Help</source>
         <translation>Hilfe</translation>
     </message>
@@ -2891,6 +3136,11 @@ Die Taste Rechts übernimmt den Rest eines Worts.</translation>
         <location filename="../../src/core/rules/book/session_length.cpp"/>
         <source>How full a class may be planned before a coach should look. Above the whole class it can&apos;t be run.</source>
         <translation>Wie voll ein Kurs geplant sein darf, bevor zu prüfen ist. Über den ganzen Kurs hinaus ist er nicht durchführbar.</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/handbook/handbook_pages.cpp"/>
+        <source>How it is reckoned</source>
+        <translation>Wie gerechnet wird</translation>
     </message>
     <message>
         <location filename="../../src/core/rules/book/kit_queue.cpp"/>
@@ -2958,6 +3208,11 @@ Die Taste Rechts übernimmt den Rest eines Worts.</translation>
         <translation>Wie gemischt der Kurs ist</translation>
     </message>
     <message>
+        <location filename="../../src/desk/gym/gym_lines.cpp"/>
+        <source>How much a set of this section counts beside a strength set, in the balance of patterns: 0 to 1.</source>
+        <translation>Wie viel ein Satz dieses Abschnitts neben einem Kraftsatz zählt, im Gleichgewicht der Muster: 0 bis 1.</translation>
+    </message>
+    <message>
         <location filename="../../src/desk/floor/floor_controls.cpp"/>
         <source>How much members differ in pace, and one member&apos;s sets from each other</source>
         <translation>Wie sehr sich Mitglieder im Tempo unterscheiden, und die Sätze eines Mitglieds voneinander</translation>
@@ -3008,6 +3263,11 @@ Die Taste Rechts übernimmt den Rest eines Worts.</translation>
         <translation>Im %1 ist nichts dagegen gefunden.</translation>
     </message>
     <message>
+        <location filename="../../src/desk/gym/kit_sayings.cpp"/>
+        <source>In %1: %2.</source>
+        <translation>In %1: %2.</translation>
+    </message>
+    <message>
         <location filename="../../src/desk/limits/limit_effect.cpp"/>
         <source>In a bundle: %1</source>
         <translation>In einem Bündel: %1</translation>
@@ -3043,9 +3303,29 @@ Die Taste Rechts übernimmt den Rest eines Worts.</translation>
         <translation>Stattdessen: %1</translation>
     </message>
     <message>
+        <location filename="../../src/desk/backups/backup_preview.cpp"/>
+        <source>It can&apos;t be restored. %1</source>
+        <translation>Sie lässt sich nicht wiederherstellen. %1</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/backups/backup_preview.cpp"/>
+        <source>It is being read…</source>
+        <translation>Sie wird gelesen…</translation>
+    </message>
+    <message>
         <location filename="../../src/core/model/exercise_read.cpp"/>
         <source>It is measured in %1, so it needs a pace for that, such as %2.</source>
         <translation>Es wird in %1 gemessen, braucht also dafür ein Tempo, etwa %2.</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/backups/backup_preview.cpp"/>
+        <source>It reads well, but is not byte for byte as made: somebody changed it, or the disk did. Look the gym through afterwards.</source>
+        <translation>Sie ist lesbar, aber nicht Byte für Byte wie angelegt: jemand hat sie geändert, oder der Datenträger hat es. Das Studio danach durchsehen.</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/gym/kit_sayings.cpp"/>
+        <source>Its weights make %1, not %2.</source>
+        <translation>Die Gewichte ergeben %1, nicht %2.</translation>
     </message>
     <message>
         <location filename="../../src/sheets/sheet_words.cpp"/>
@@ -3099,6 +3379,11 @@ Die Taste Rechts übernimmt den Rest eines Worts.</translation>
     </message>
     <message>
         <location filename="../../src/store/migrations.cpp"/>
+        <source>Keep what a member lifted in an exercise side by side.</source>
+        <translation>Was ein Mitglied in einer Übung gehoben hat, nebeneinander aufbewahren.</translation>
+    </message>
+    <message>
+        <location filename="../../src/store/migrations.cpp"/>
         <source>Keep with a month the findings that its coach accepted.</source>
         <translation>Zu einem Monat die Hinweise behalten, die der Coach akzeptiert hat.</translation>
     </message>
@@ -3108,9 +3393,30 @@ Die Taste Rechts übernimmt den Rest eines Worts.</translation>
         <translation>Abgelegt als %1.</translation>
     </message>
     <message>
+        <location filename="../../src/desk/backups/backups_dialog.cpp"/>
+        <source>Kept in the folder %1 beside the gym file. Choose one to see what it holds.</source>
+        <translation>Im Ordner %1 neben der Studiodatei. Eine wählen, um zu sehen, was sie enthält.</translation>
+    </message>
+    <message>
         <location filename="../../src/desk/frame/key_sheet.cpp"/>
         <source>Keys</source>
         <translation>Tasten</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/backups/backup_words.cpp"/>
+        <location filename="../../src/desk/gym/kit_table.cpp"/>
+        <source>Kit</source>
+        <translation>Gerät</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/gym/gym_lines.cpp"/>
+        <source>Kit and queues are worked out for so many members.</source>
+        <translation>Geräte und Warten werden für so viele Mitglieder gerechnet.</translation>
+    </message>
+    <message>
+        <location filename="../../src/core/ledger/gym_text.cpp"/>
+        <source>Kit needs a name.</source>
+        <translation>Ein Gerät braucht einen Namen.</translation>
     </message>
     <message>
         <location filename="../../src/desk/floor/floor_controls.cpp"/>
@@ -3126,6 +3432,11 @@ Die Taste Rechts übernimmt den Rest eines Worts.</translation>
         <location filename="../../src/desk/floor/floor_controls.cpp"/>
         <source>L&amp;anes</source>
         <translation>Bah&amp;nen</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/gym/kit_groups.cpp"/>
+        <source>Lanes and machines</source>
+        <translation>Bahnen und Maschinen</translation>
     </message>
     <message>
         <location filename="../../src/desk/floor/floor_lanes.cpp"/>
@@ -3178,7 +3489,9 @@ Die Taste Rechts übernimmt den Rest eines Worts.</translation>
         <translation>Den Entwurf lassen, wie er war</translation>
     </message>
     <message>
+        <location filename="../../src/desk/frame/menus.cpp"/>
         <location filename="../../src/desk/frame/workspace.cpp"/>
+        <location filename="../../src/desk/ledger/ledger_actions.cpp"/>
         <source>Ledger</source>
         <translation>Ergebnisbuch</translation>
     </message>
@@ -3237,6 +3550,11 @@ Die Taste Rechts übernimmt den Rest eines Worts.</translation>
         <location filename="../../src/desk/floor/floor_words.cpp"/>
         <source>Longer than its budget is %1</source>
         <translation>Länger als sein Budget ist %1</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/frame/main_window.cpp"/>
+        <source>Look at its backups…</source>
+        <translation>Seine Sicherungen ansehen…</translation>
     </message>
     <message>
         <location filename="../../src/desk/shelf/shelf_page.cpp"/>
@@ -3350,6 +3668,8 @@ Die Taste Rechts übernimmt den Rest eines Worts.</translation>
         <translation>Mitglied, dessen Lasten gezeigt werden</translation>
     </message>
     <message>
+        <location filename="../../src/desk/backups/backup_preview.cpp"/>
+        <location filename="../../src/desk/backups/backup_words.cpp"/>
         <location filename="../../src/desk/ledger/class_headers.cpp"/>
         <source>Members</source>
         <translation>Mitglieder</translation>
@@ -3381,6 +3701,16 @@ Die Taste Rechts übernimmt den Rest eines Worts.</translation>
         <translation>Minutenleiste. %1</translation>
     </message>
     <message>
+        <location filename="../../src/desk/gym/gym_lines.cpp"/>
+        <source>Minutes of each class after the finisher: tidying up, goodbye.</source>
+        <translation>Minuten jedes Kurses nach dem Finisher: aufräumen, verabschieden.</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/gym/gym_lines.cpp"/>
+        <source>Minutes of each class before the warm-up: arriving, a word of welcome.</source>
+        <translation>Minuten jedes Kurses vor dem Aufwärmen: ankommen, begrüßen.</translation>
+    </message>
+    <message>
         <location filename="../../src/core/ramp/session_load.cpp"/>
         <source>Minutes times effort say how much of a strain a week was felt to be. They are for information: no limit is known that holds for everybody.</source>
         <translation>Minuten mal Anstrengung sagen, wie sehr eine Woche als Belastung empfunden wurde. Sie dienen der Information: eine Grenze, die für alle gilt, ist nicht bekannt.</translation>
@@ -3402,6 +3732,9 @@ Die Taste Rechts übernimmt den Rest eines Worts.</translation>
     </message>
     <message>
         <location filename="../../src/desk/almanac/almanac_headers.cpp"/>
+        <location filename="../../src/desk/backups/backup_preview.cpp"/>
+        <location filename="../../src/desk/backups/backup_words.cpp"/>
+        <location filename="../../src/desk/frame/command_lines.cpp"/>
         <source>Months</source>
         <translation>Monate</translation>
     </message>
@@ -3576,6 +3909,11 @@ Die Taste Rechts übernimmt den Rest eines Worts.</translation>
         <translation>Neu: %1</translation>
     </message>
     <message>
+        <location filename="../../src/desk/backups/backup_preview.cpp"/>
+        <source>Newest result</source>
+        <translation>Neuestes Ergebnis</translation>
+    </message>
+    <message>
         <location filename="../../src/desk/frame/workspace.cpp"/>
         <source>Next &amp;finding</source>
         <translation>Nächster &amp;Hinweis</translation>
@@ -3605,6 +3943,11 @@ Die Taste Rechts übernimmt den Rest eines Worts.</translation>
         <location filename="../../src/sheets/coach/notes_parts.cpp"/>
         <source>No exercise is new.</source>
         <translation>Keine Übung ist neu.</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/gym/kit_sayings.cpp"/>
+        <source>No exercise of the Shelf asks for it.</source>
+        <translation>Keine Übung des Regals verlangt danach.</translation>
     </message>
     <message>
         <location filename="../../src/desk/ledger/ledger_page.cpp"/>
@@ -3717,6 +4060,11 @@ Die Taste Rechts übernimmt den Rest eines Worts.</translation>
         <translation>In diesem Monat ändert sich nichts.</translation>
     </message>
     <message>
+        <location filename="../../src/desk/handbook/handbook_window.cpp"/>
+        <source>Nothing has all of these words.</source>
+        <translation>Nichts hat all diese Wörter.</translation>
+    </message>
+    <message>
         <location filename="../../src/core/rules/book/novelty.cpp"/>
         <source>Nothing in this month is new to this gym.</source>
         <translation>Nichts in diesem Monat ist neu in diesem Studio.</translation>
@@ -3797,6 +4145,11 @@ Die Taste Rechts übernimmt den Rest eines Worts.</translation>
         <translation>Nichts in dieser Einheit trainiert den Rumpf, durch Stabilität oder Rotation; der offene Slot %1 könnte es.</translation>
     </message>
     <message>
+        <location filename="../../src/desk/frame/command_panel.cpp"/>
+        <source>Nothing is called that. Fewer letters find more.</source>
+        <translation>So heißt nichts. Weniger Buchstaben finden mehr.</translation>
+    </message>
+    <message>
         <location filename="../../src/desk/stair/member_words.cpp"/>
         <source>Nothing is drafted here that the Shelf knows.</source>
         <translation>Hier ist nichts entworfen, was das Regal kennt.</translation>
@@ -3805,6 +4158,11 @@ Die Taste Rechts übernimmt den Rest eines Worts.</translation>
         <location filename="../../src/desk/bench/findings_panel.cpp"/>
         <source>Nothing is left to look at: the session is planned at %1 of %2 minutes, and what it does not keep, you have accepted.</source>
         <translation>Nichts mehr zu prüfen: die Einheit ist mit %1 von %2 Minuten geplant, und was sie nicht einhält, ist akzeptiert.</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/gym/gym_page.cpp"/>
+        <source>Nothing is ticked yet. Tick what stands in your gym and write how many, or tick the usual kit and mend it. It need not be complete.</source>
+        <translation>Noch ist nichts angehakt. Anhaken, was im Studio steht, und schreiben, wie viele, oder das Übliche anhaken und ändern. Es muss nicht vollständig sein.</translation>
     </message>
     <message>
         <location filename="../../src/desk/floor/floor_buys.cpp"/>
@@ -3837,6 +4195,11 @@ Die Taste Rechts übernimmt den Rest eines Worts.</translation>
 and %3 more; “bwright import” lists them all.</source>
         <translation>Aus %1 wurde nichts übernommen. Erst dies darin beheben:%2
 und %3 weitere; „bwright import“ listet alle auf.</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/backups/backup_preview.cpp"/>
+        <source>Nothing would change: the gym file holds the same.</source>
+        <translation>Nichts würde sich ändern: die Studiodatei enthält dasselbe.</translation>
     </message>
     <message>
         <location filename="../../src/sheets/sheet_words.cpp"/>
@@ -3917,6 +4280,11 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <location filename="../../src/core/rules/book/muscle_dose.cpp"/>
         <source>One more strength exercise that trains %1</source>
         <translation>Eine Kraftübung mehr, die %1 trainiert</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/backups/backup_preview.cpp"/>
+        <source>One of the two is of an earlier format, so they are not compared line by line.</source>
+        <translation>Eine der beiden hat ein früheres Format, deshalb werden sie nicht Zeile für Zeile verglichen.</translation>
     </message>
     <message>
         <location filename="../../src/desk/sheets/sheet_report.cpp"/>
@@ -4072,6 +4440,11 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <location filename="../../src/desk/sheets/preview_bar.cpp"/>
         <source>Page before</source>
         <translation>Seite davor</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/handbook/handbook_view.cpp"/>
+        <source>Page of the Handbook</source>
+        <translation>Seite des Handbuchs</translation>
     </message>
     <message>
         <location filename="../../src/desk/almanac/almanac_page.cpp"/>
@@ -4319,9 +4692,25 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <translation>Pause zwischen Sätzen einer einzelnen Hauptübung.</translation>
     </message>
     <message>
+        <location filename="../../src/desk/backups/gym_backups.cpp"/>
+        <source>Restore a backup</source>
+        <translation>Sicherung wiederherstellen</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/backups/gym_backups.cpp"/>
+        <source>Restore this one</source>
+        <translation>Diese wiederherstellen</translation>
+    </message>
+    <message>
         <location filename="../../src/core/rules/book/strength_rest.cpp"/>
         <source>Rests between strength rounds suit the month&apos;s format.</source>
         <translation>Pausen zwischen Kraftrunden passen zum Format des Monats.</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/backups/backup_preview.cpp"/>
+        <location filename="../../src/desk/backups/backup_words.cpp"/>
+        <source>Results</source>
+        <translation>Ergebnisse</translation>
     </message>
     <message>
         <location filename="../../src/desk/ledger/class_view.cpp"/>
@@ -4342,6 +4731,22 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <location filename="../../src/core/rules/book/power_rest.cpp"/>
         <source>Rounds of power work are far enough apart to be done fresh.</source>
         <translation>Schnellkraftrunden liegen weit genug auseinander, um frisch ausgeführt zu werden.</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/bench/findings_delegate.cpp"/>
+        <location filename="../../src/desk/bench/findings_list.cpp"/>
+        <source>Rule…</source>
+        <translation>Regel…</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/backups/gym_backups.cpp"/>
+        <source>Save &amp;a copy…</source>
+        <translation>&amp;Kopie speichern…</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/backups/gym_backups.cpp"/>
+        <source>Save a copy</source>
+        <translation>Kopie speichern</translation>
     </message>
     <message>
         <location filename="../../src/edit/finding_verbs.cpp"/>
@@ -4404,6 +4809,11 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <location filename="../../src/core/rules/book/knee_hip.cpp"/>
         <source>Sets of squats and lunges for every set of hinging, in the month.</source>
         <translation>Kniebeugen- und Ausfallschrittsätze je Hüftbeugesatz, im Monat.</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/backups/backup_words.cpp"/>
+        <source>Settings and house limits</source>
+        <translation>Einstellungen und Hausgrenzen</translation>
     </message>
     <message>
         <location filename="../../src/desk/propose/propose_words.cpp"/>
@@ -4480,6 +4890,11 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <translation>Simulierter Kurs</translation>
     </message>
     <message>
+        <location filename="../../src/desk/gym/kit_groups.cpp"/>
+        <source>Small kit</source>
+        <translation>Kleingeräte</translation>
+    </message>
+    <message>
         <location filename="../../src/core/floor/floor.cpp"/>
         <source>So many members and rounds are too much to simulate. Take fewer.</source>
         <translation>So viele Mitglieder und Runden sind zu viel zum Simulieren. Weniger nehmen.</translation>
@@ -4530,6 +4945,11 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <translation>Leertaste startet</translation>
     </message>
     <message>
+        <location filename="../../src/desk/gym/kit_table.cpp"/>
+        <source>Space ticks a line. Enter, or typing, opens a cell.</source>
+        <translation>Die Leertaste hakt eine Zeile an. Die Eingabetaste oder Tippen öffnet eine Zelle.</translation>
+    </message>
+    <message>
         <location filename="../../src/core/rules/book/pairing.cpp"/>
         <source>Split group %1 into groups of %2</source>
         <translation>Gruppe %1 in Gruppen von %2 teilen</translation>
@@ -4555,6 +4975,16 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <location filename="../../src/desk/stair/stair_view.cpp"/>
         <source>Stair. %1</source>
         <translation>Treppe. %1</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/gym/kit_groups.cpp"/>
+        <source>Stands and stations</source>
+        <translation>Gestelle und Stationen</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/gym/gym_lines.cpp"/>
+        <source>Stands on every sheet.</source>
+        <translation>Steht auf jedem Blatt.</translation>
     </message>
     <message>
         <location filename="../../src/desk/frame/month_actions.cpp"/>
@@ -4603,8 +5033,8 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
     </message>
     <message>
         <location filename="../../src/desk/frame/workspace.cpp"/>
-        <source>Start this month</source>
-        <translation>Diesen Monat beginnen</translation>
+        <source>Start the first month</source>
+        <translation>Den ersten Monat beginnen</translation>
     </message>
     <message>
         <location filename="../../src/core/floor/start_ideas.cpp"/>
@@ -4772,6 +5202,11 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <translation>Der Vorschlag davor</translation>
     </message>
     <message>
+        <location filename="../../src/desk/backups/gym_backups.cpp"/>
+        <source>The backup of %1 takes the place of the gym file.</source>
+        <translation>Die Sicherung vom %1 tritt an die Stelle der Studiodatei.</translation>
+    </message>
+    <message>
         <location filename="../../src/core/ledger/load_target.cpp"/>
         <source>The band that leaves the week’s repetitions in reserve.</source>
         <translation>Das Band, das die Wiederholungen in Reserve dieser Woche lässt.</translation>
@@ -4780,6 +5215,11 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <location filename="../../src/interchange/json_parse.cpp"/>
         <source>The bundle is empty (line 1, column 1).</source>
         <translation>Das Bündel ist leer (Zeile 1, Spalte 1).</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/gym/gym_lines.cpp"/>
+        <source>The class</source>
+        <translation>Der Kurs</translation>
     </message>
     <message>
         <location filename="../../src/desk/floor/floor_page.cpp"/>
@@ -4860,6 +5300,27 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <location filename="../../src/core/rules/book/staleness.cpp"/>
         <source>The format is %1 for %2 months in a row now.</source>
         <translation>Das Format ist jetzt %2 Monate in Folge %1.</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/handbook/handbook_pages.cpp"/>
+        <source>The guide</source>
+        <translation>Der Leitfaden</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/gym/gym_lines.cpp"/>
+        <location filename="../../src/desk/gym/gym_table.cpp"/>
+        <source>The gym</source>
+        <translation>Das Studio</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/backups/backup_preview.cpp"/>
+        <source>The gym file can&apos;t be read now: %1</source>
+        <translation>Die Studiodatei ist jetzt nicht lesbar: %1</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/backups/gym_backups.cpp"/>
+        <source>The gym file holds what the backup of %1 holds.</source>
+        <translation>Die Studiodatei enthält, was die Sicherung vom %1 enthält.</translation>
     </message>
     <message>
         <location filename="../../src/desk/frame/launch.cpp"/>
@@ -5115,6 +5576,16 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <translation>In diesem Bündel oder im Studio darunter gibt es kein %1 „%2“.</translation>
     </message>
     <message>
+        <location filename="../../src/desk/backups/backups_dialog.cpp"/>
+        <source>There is no backup of this file. If you saved a copy elsewhere, close this and open the copy: Gym, Open a gym file.</source>
+        <translation>Von dieser Datei gibt es keine Sicherung. Liegt anderswo eine Kopie, dies schließen und die Kopie öffnen: Studio, Studiodatei öffnen.</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/backups/backups_dialog.cpp"/>
+        <source>There is no backup yet. The first of a day is made soon after the gym file is opened. Back up now makes one at once.</source>
+        <translation>Es gibt noch keine Sicherung. Die erste eines Tages entsteht bald nach dem Öffnen der Studiodatei. Jetzt sichern legt sofort eine an.</translation>
+    </message>
+    <message>
         <location filename="../../src/interchange/results_row.cpp"/>
         <source>There is no exercise “%1” on the Shelf.</source>
         <translation>Im Regal ist keine Übung „%1“.</translation>
@@ -5176,6 +5647,11 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <translation>Hier ist nichts zu tippen.</translation>
     </message>
     <message>
+        <location filename="../../src/core/ledger/stock_text.cpp"/>
+        <source>These are more than 1000 in all.</source>
+        <translation>Das sind zusammen mehr als 1000.</translation>
+    </message>
+    <message>
         <location filename="../../src/interchange/read_bundle.cpp"/>
         <source>This bundle is larger than the %1 MiB that can be read. Export fewer results at a time.</source>
         <translation>Dieses Bündel ist größer als die %1 MiB, die sich lesen lassen. Weniger Ergebnisse auf einmal ausgeben.</translation>
@@ -5214,6 +5690,11 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <location filename="../../src/desk/stair/stair_view.cpp"/>
         <source>This gym is open for reading only.</source>
         <translation>Dieses Studio ist nur zum Lesen geöffnet.</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/gym/kit_groups.cpp"/>
+        <source>This gym&apos;s own</source>
+        <translation>Das Eigene dieses Studios</translation>
     </message>
     <message>
         <location filename="../../src/core/rules/wording.cpp"/>
@@ -5329,6 +5810,11 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <location filename="../../src/desk/frame/block_fields.cpp"/>
         <source>Title of the month</source>
         <translation>Titel des Monats</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/handbook/handbook_pages.cpp"/>
+        <source>To begin with</source>
+        <translation>Zum Anfang</translation>
     </message>
     <message>
         <location filename="../../src/desk/ledger/day_bar.cpp"/>
@@ -5499,9 +5985,14 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <translation>Was ein Hinweis der Stufe %1 an Strafpunkten bringt.</translation>
     </message>
     <message>
-        <location filename="../../src/desk/frame/notice.cpp"/>
-        <source>What could not be done</source>
-        <translation>Was nicht ging</translation>
+        <location filename="../../src/desk/gym/gym_lines.cpp"/>
+        <source>What a set counts</source>
+        <translation>Was ein Satz zählt</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/gym/cell_trouble.cpp"/>
+        <source>What can&apos;t be taken</source>
+        <translation>Was nicht übernommen werden kann</translation>
     </message>
     <message>
         <location filename="../../src/core/balance/balance_limits.cpp"/>
@@ -5519,9 +6010,16 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <translation>Was ihn früher enden lässt</translation>
     </message>
     <message>
+        <location filename="../../src/desk/backups/backups_dialog.cpp"/>
+        <location filename="../../src/desk/frame/notice.cpp"/>
         <location filename="../../src/desk/frame/start_page.cpp"/>
         <source>What happened</source>
         <translation>Was geschehen ist</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/backups/backup_preview.cpp"/>
+        <source>What is in place now is kept first, in the same folder.</source>
+        <translation>Was jetzt da ist, wird zuerst gesichert, im selben Ordner.</translation>
     </message>
     <message>
         <location filename="../../src/desk/ledger/import_dialog.cpp"/>
@@ -5537,6 +6035,11 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <location filename="../../src/sheets/coach/talk_sheet.cpp"/>
         <source>What stays</source>
         <translation>Was bleibt</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/backups/backup_preview.cpp"/>
+        <source>What the backup holds</source>
+        <translation>Was die Sicherung enthält</translation>
     </message>
     <message>
         <location filename="../../src/desk/limits/limits_model.cpp"/>
@@ -5567,6 +6070,11 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <location filename="../../src/sheets/coach/talk_sheet.cpp"/>
         <source>What this month is for</source>
         <translation>Wozu dieser Monat da ist</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/backups/gym_backups.cpp"/>
+        <source>What was in place before is kept as %1.</source>
+        <translation>Was vorher da war, ist als %1 aufbewahrt.</translation>
     </message>
     <message>
         <location filename="../../src/desk/bench/findings_panel.cpp"/>
@@ -5610,6 +6118,11 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <translation>Wer nicht mehr kommt, wird im Raster nicht angeboten; die Ergebnisse bleiben.</translation>
     </message>
     <message>
+        <location filename="../../src/desk/gym/gym_lines.cpp"/>
+        <source>Whole minutes, door to door.</source>
+        <translation>Ganze Minuten, von Tür zu Tür.</translation>
+    </message>
+    <message>
         <location filename="../../src/desk/ledger/day_bar.cpp"/>
         <source>Whom and what to show</source>
         <translation>Wen und was zeigen</translation>
@@ -5635,6 +6148,11 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <translation>Mit %1 aus dem Regelbuch, im %2</translation>
     </message>
     <message>
+        <location filename="../../src/desk/handbook/handbook_window.cpp"/>
+        <source>Words to find in the Handbook</source>
+        <translation>Wörter, die im Handbuch gesucht werden</translation>
+    </message>
+    <message>
         <location filename="../../src/core/rules/book/superset_work.cpp"/>
         <source>Work in one round of a strength pair, set-ups and rests left out; 90 s is typical.</source>
         <translation>Arbeit in einer Runde eines Kraftpaars, ohne Umbau und Pausen; typisch sind 90 s.</translation>
@@ -5645,9 +6163,39 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <translation>Würde gefunden (%1)</translation>
     </message>
     <message>
+        <location filename="../../src/desk/backups/backup_preview.cpp"/>
+        <source>Would change</source>
+        <translation>Würde anders</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/backups/backup_words.cpp"/>
+        <source>Would change: %1.</source>
+        <translation>Würde anders: %1.</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/backups/backup_preview.cpp"/>
+        <source>Would come back</source>
+        <translation>Käme zurück</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/backups/backup_words.cpp"/>
+        <source>Would come back: %1.</source>
+        <translation>Käme zurück: %1.</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/backups/backup_preview.cpp"/>
+        <source>Would go</source>
+        <translation>Fiele weg</translation>
+    </message>
+    <message>
         <location filename="../../src/desk/limits/limit_effect.cpp"/>
         <source>Would go (%1)</source>
         <translation>Fiele weg (%1)</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/backups/backup_words.cpp"/>
+        <source>Would go: %1.</source>
+        <translation>Fiele weg: %1.</translation>
     </message>
     <message>
         <location filename="../../src/desk/limits/limit_effect.cpp"/>
@@ -5824,6 +6372,11 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         </translation>
     </message>
     <message>
+        <location filename="../../src/desk/gym/kit_model.cpp"/>
+        <source>another kind: write its name</source>
+        <translation>eine andere Art: den Namen schreiben</translation>
+    </message>
+    <message>
         <location filename="../../src/desk/floor/floor_controls.cpp"/>
         <source>as drafted</source>
         <translation>wie entworfen</translation>
@@ -5852,6 +6405,26 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <location filename="../../src/sheets/coach/notes_parts.cpp"/>
         <source>avoid %1</source>
         <translation>meiden: %1</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/gym/kit_model.cpp"/>
+        <source>bar</source>
+        <translation>Stange</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/backups/backup_words.cpp"/>
+        <source>before a newer format</source>
+        <translation>vor einem neueren Format</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/backups/backup_words.cpp"/>
+        <source>before a restore</source>
+        <translation>vor einem Wiederherstellen</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/backups/backup_words.cpp"/>
+        <source>before much was brought in</source>
+        <translation>vor einem großen Einlesen</translation>
     </message>
     <message>
         <location filename="../../src/sheets/slot_words.cpp"/>
@@ -5919,7 +6492,13 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <translation>Kursende</translation>
     </message>
     <message>
+        <location filename="../../src/desk/gym/gym_lines.cpp"/>
+        <source>class length</source>
+        <translation>Kurslänge</translation>
+    </message>
+    <message>
         <location filename="../../src/desk/floor/lane_paint.cpp"/>
+        <location filename="../../src/desk/gym/gym_lines.cpp"/>
         <source>closing</source>
         <translation>Schluss</translation>
     </message>
@@ -5954,6 +6533,11 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <location filename="../../src/desk/shelf/entry_model.cpp"/>
         <source>cues</source>
         <translation>Cues</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/backups/backup_words.cpp"/>
+        <source>damaged, set aside</source>
+        <translation>beschädigt, beiseitegelegt</translation>
     </message>
     <message>
         <location filename="../../src/desk/ledger/import_preview.cpp"/>
@@ -6083,6 +6667,11 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <translation>Übung, sonst</translation>
     </message>
     <message>
+        <location filename="../../src/desk/gym/kit_model.cpp"/>
+        <source>exercises</source>
+        <translation>Übungen</translation>
+    </message>
+    <message>
         <location filename="../../src/edit/shelf_verbs.cpp"/>
         <source>family of %1</source>
         <translation>Familie von %1</translation>
@@ -6124,6 +6713,11 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <translation>Hinweise</translation>
     </message>
     <message>
+        <location filename="../../src/desk/frame/command_lines.cpp"/>
+        <source>first go to %1, %2</source>
+        <translation>erst zu %1 gehen, %2</translation>
+    </message>
+    <message>
         <location filename="../../src/desk/almanac/almanac_words.cpp"/>
         <source>first month in a row</source>
         <translation>erster Monat in Folge</translation>
@@ -6163,6 +6757,16 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <location filename="../../src/desk/shelf/shelf_model.cpp"/>
         <source>for</source>
         <translation>für</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/gym/kit_model.cpp"/>
+        <source>for a set</source>
+        <translation>für einen Satz</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/gym/kit_model.cpp"/>
+        <source>for the group</source>
+        <translation>für die Gruppe</translation>
     </message>
     <message>
         <location filename="../../src/desk/almanac/almanac_headers.cpp"/>
@@ -6243,9 +6847,34 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <translation>Hüfte</translation>
     </message>
     <message>
+        <location filename="../../src/desk/gym/kit_model.cpp"/>
+        <source>how many</source>
+        <translation>wie viele</translation>
+    </message>
+    <message>
         <location filename="../../src/sheets/slot_words.cpp"/>
         <source>impact</source>
         <translation>Aufprall</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/gym/gym_lines.cpp"/>
+        <source>in power</source>
+        <translation>in der Schnellkraft</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/gym/gym_lines.cpp"/>
+        <source>in strength</source>
+        <translation>in der Kraft</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/gym/gym_lines.cpp"/>
+        <source>in the finisher</source>
+        <translation>im Finisher</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/gym/gym_lines.cpp"/>
+        <source>in the warm-up</source>
+        <translation>im Aufwärmen</translation>
     </message>
     <message>
         <location filename="../../src/sheets/coach/kit_words.cpp"/>
@@ -6278,11 +6907,22 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <translation>sie hat keine Version</translation>
     </message>
     <message>
+        <location filename="../../src/core/ledger/gym_text.cpp"/>
+        <source>kg or lb</source>
+        <translation>kg oder lb</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/gym/gym_lines.cpp"/>
+        <source>kg or lb. Results keep the weights they have.</source>
+        <translation>kg oder lb. Ergebnisse behalten ihre Gewichte.</translation>
+    </message>
+    <message>
         <location filename="../../src/desk/bench/sheet_cells.cpp"/>
         <location filename="../../src/desk/bench/sheet_model.cpp"/>
         <location filename="../../src/desk/floor/floor_controls.cpp"/>
         <location filename="../../src/desk/floor/lane_paint.cpp"/>
         <location filename="../../src/desk/floor/wait_model.cpp"/>
+        <location filename="../../src/desk/gym/kit_model.cpp"/>
         <location filename="../../src/desk/shelf/entry_model.cpp"/>
         <location filename="../../src/desk/shelf/shelf_model.cpp"/>
         <source>kit</source>
@@ -6416,6 +7056,11 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <translation>unterer Rücken</translation>
     </message>
     <message>
+        <location filename="../../src/desk/backups/backup_model.cpp"/>
+        <source>made</source>
+        <translation>angelegt</translation>
+    </message>
+    <message>
         <location filename="../../src/desk/almanac/almanac_filter.cpp"/>
         <source>main</source>
         <translation>haupt</translation>
@@ -6475,6 +7120,7 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
     </message>
     <message>
         <location filename="../../src/desk/floor/floor_controls.cpp"/>
+        <location filename="../../src/desk/gym/gym_lines.cpp"/>
         <source>members</source>
         <translation>Mitglieder</translation>
     </message>
@@ -6524,6 +7170,7 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <translation>muss wechseln</translation>
     </message>
     <message>
+        <location filename="../../src/desk/gym/gym_lines.cpp"/>
         <location filename="../../src/desk/shelf/entry_model.cpp"/>
         <source>name</source>
         <translation>Name</translation>
@@ -6532,6 +7179,11 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <location filename="../../src/edit/member_verbs.cpp"/>
         <source>name of %1</source>
         <translation>Name von %1</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/gym/kit_model.cpp"/>
+        <source>need it</source>
+        <translation>brauchen es</translation>
     </message>
     <message>
         <location filename="../../src/desk/almanac/almanac_headers.cpp"/>
@@ -6589,14 +7241,39 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <translation>kein Budget</translation>
     </message>
     <message>
+        <location filename="../../src/desk/shelf/shelf_page.cpp"/>
+        <source>no exercise is chosen</source>
+        <translation>keine Übung ist gewählt</translation>
+    </message>
+    <message>
         <location filename="../../src/desk/frame/block_fields.cpp"/>
         <source>no format</source>
         <translation>kein Format</translation>
     </message>
     <message>
+        <location filename="../../src/desk/frame/command_lines.cpp"/>
+        <source>no gym is on show</source>
+        <translation>kein Studio ist zu sehen</translation>
+    </message>
+    <message>
         <location filename="../../src/core/model/exercise_read.cpp"/>
         <source>no kit</source>
         <translation>kein Gerät</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/ledger/ledger_actions.cpp"/>
+        <source>no member is chosen</source>
+        <translation>kein Mitglied ist gewählt</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/frame/month_actions.cpp"/>
+        <source>no month is earlier</source>
+        <translation>kein Monat ist früher</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/frame/month_actions.cpp"/>
+        <source>no month is later</source>
+        <translation>kein Monat ist später</translation>
     </message>
     <message>
         <location filename="../../src/desk/shelf/entry_model.cpp"/>
@@ -6646,6 +7323,7 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
     <message>
         <location filename="../../src/desk/almanac/almanac_words.cpp"/>
         <location filename="../../src/desk/floor/floor_words.cpp"/>
+        <location filename="../../src/desk/gym/kit_model.cpp"/>
         <location filename="../../src/desk/shelf/shelf_model.cpp"/>
         <source>none</source>
         <translation>keine</translation>
@@ -6669,6 +7347,11 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <translation>nicht</translation>
     </message>
     <message>
+        <location filename="../../src/desk/frame/command_panel.cpp"/>
+        <source>not at hand</source>
+        <translation>nicht zur Hand</translation>
+    </message>
+    <message>
         <location filename="../../src/desk/propose/propose_words.cpp"/>
         <source>not proved best: another filling could have %1 less</source>
         <translation>nicht als das Beste bewiesen: eine andere Füllung könnte %1 weniger haben</translation>
@@ -6676,6 +7359,11 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
     <message>
         <location filename="../../src/desk/shelf/entry_model.cpp"/>
         <source>not said</source>
+        <translation>nicht angegeben</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/gym/gym_lines.cpp"/>
+        <source>not told</source>
         <translation>nicht angegeben</translation>
     </message>
     <message>
@@ -6771,6 +7459,7 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
     </message>
     <message>
         <location filename="../../src/desk/floor/lane_paint.cpp"/>
+        <location filename="../../src/desk/gym/gym_lines.cpp"/>
         <source>opening</source>
         <translation>Eröffnung</translation>
     </message>
@@ -6808,6 +7497,11 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <location filename="../../src/sheets/sheet_words.cpp"/>
         <source>page %1 of %2</source>
         <translation>Seite %1 von %2</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/gym/gym_lines.cpp"/>
+        <source>paper</source>
+        <translation>Papier</translation>
     </message>
     <message>
         <location filename="../../src/desk/shelf/shelf_model.cpp"/>
@@ -6850,6 +7544,11 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <translation>geplante Zeit</translation>
     </message>
     <message>
+        <location filename="../../src/desk/gym/kit_model.cpp"/>
+        <source>plates</source>
+        <translation>Scheiben</translation>
+    </message>
+    <message>
         <location filename="../../src/sheets/cards/card_content.cpp"/>
         <location filename="../../src/sheets/coach/kit_words.cpp"/>
         <source>plates %1</source>
@@ -6884,6 +7583,14 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <location filename="../../src/desk/almanac/almanac_line.cpp"/>
         <source>push : pull</source>
         <translation>Drücken : Ziehen</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/frame/bundle_actions.cpp"/>
+        <location filename="../../src/desk/frame/month_actions.cpp"/>
+        <location filename="../../src/desk/ledger/ledger_actions.cpp"/>
+        <location filename="../../src/desk/shelf/shelf_page.cpp"/>
+        <source>read-only</source>
+        <translation>schreibgeschützt</translation>
     </message>
     <message>
         <location filename="../../src/edit/block_moves.cpp"/>
@@ -6982,6 +7689,11 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <translation>Session-RPE-Last</translation>
     </message>
     <message>
+        <location filename="../../src/core/ledger/gym_text.cpp"/>
+        <source>set or group</source>
+        <translation>Satz oder Gruppe</translation>
+    </message>
+    <message>
         <location filename="../../src/desk/shelf/entry_model.cpp"/>
         <source>set-up</source>
         <translation>Umbau</translation>
@@ -7031,6 +7743,11 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <location filename="../../src/desk/almanac/almanac_words.cpp"/>
         <source>sixth month in a row</source>
         <translation>sechster Monat in Folge</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/backups/backup_model.cpp"/>
+        <source>size</source>
+        <translation>Größe</translation>
     </message>
     <message>
         <location filename="../../src/desk/shelf/entry_model.cpp"/>
@@ -7126,6 +7843,11 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <translation>eine Zustimmung zurücknehmen</translation>
     </message>
     <message>
+        <location filename="../../src/desk/gym/kit_model.cpp"/>
+        <source>taken</source>
+        <translation>vergeben</translation>
+    </message>
+    <message>
         <location filename="../../src/desk/bench/sheet_cells.cpp"/>
         <location filename="../../src/desk/floor/lane_paint.cpp"/>
         <location filename="../../src/edit/block_verbs.cpp"/>
@@ -7180,9 +7902,36 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <translation>der Coach spricht</translation>
     </message>
     <message>
+        <location filename="../../src/desk/backups/backup_words.cpp"/>
+        <source>the first of the day</source>
+        <translation>die erste des Tages</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/backups/backup_preview.cpp"/>
+        <source>the gym file now</source>
+        <translation>die Studiodatei jetzt</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/frame/command_lines.cpp"/>
+        <location filename="../../src/desk/frame/month_actions.cpp"/>
+        <location filename="../../src/desk/frame/workspace.cpp"/>
+        <source>the gym has no month yet</source>
+        <translation>das Studio hat noch keinen Monat</translation>
+    </message>
+    <message>
         <location filename="../../src/sheets/coach/kit_words.cpp"/>
         <source>the gym has none; %1 would be wanted</source>
         <translation>das Studio hat keine; %1 wären gewünscht</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/frame/month_actions.cpp"/>
+        <source>the month has no such week</source>
+        <translation>der Monat hat keine solche Woche</translation>
+    </message>
+    <message>
+        <location filename="../../src/edit/kit_verbs.cpp"/>
+        <source>the usual kit</source>
+        <translation>das Übliche</translation>
     </message>
     <message>
         <location filename="../../src/sheets/coach/kit_words.cpp"/>
@@ -7190,9 +7939,24 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <translation>dann alle hier</translation>
     </message>
     <message>
+        <location filename="../../src/desk/frame/undo_actions.cpp"/>
+        <source>there is nothing to redo</source>
+        <translation>es gibt nichts zu wiederholen</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/frame/undo_actions.cpp"/>
+        <source>there is nothing to undo</source>
+        <translation>es gibt nichts rückgängig zu machen</translation>
+    </message>
+    <message>
         <location filename="../../src/desk/almanac/almanac_words.cpp"/>
         <source>third month in a row</source>
         <translation>dritter Monat in Folge</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/backups/backup_preview.cpp"/>
+        <source>this backup</source>
+        <translation>diese Sicherung</translation>
     </message>
     <message>
         <location filename="../../src/desk/ledger/ledger_words.cpp"/>
@@ -7334,6 +8098,16 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <translation>Wochen %1–%2</translation>
     </message>
     <message>
+        <location filename="../../src/desk/gym/gym_lines.cpp"/>
+        <source>weights in</source>
+        <translation>Gewichte in</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/gym/kit_model.cpp"/>
+        <source>weights in stock</source>
+        <translation>vorhandene Gewichte</translation>
+    </message>
+    <message>
         <location filename="../../src/desk/limits/limits_page.cpp"/>
         <source>weights in the penalty</source>
         <translation>Gewichte der Strafpunkte</translation>
@@ -7347,6 +8121,11 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <location filename="../../src/desk/limits/limits_model.cpp"/>
         <source>where the rule book has it from</source>
         <translation>woher das Regelbuch es hat</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/backups/backup_model.cpp"/>
+        <source>why</source>
+        <translation>warum</translation>
     </message>
     <message>
         <location filename="../../src/desk/propose/propose_words.cpp"/>
@@ -7364,6 +8143,11 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <translation>innerhalb seines Bereichs</translation>
     </message>
     <message>
+        <location filename="../../src/desk/backups/backup_words.cpp"/>
+        <source>you asked for it</source>
+        <translation>so gewünscht</translation>
+    </message>
+    <message>
         <location filename="../../src/desk/sheets/sheet_report.cpp"/>
         <source>“%1” (page %2)</source>
         <translation>„%1“ (Seite %2)</translation>
@@ -7372,6 +8156,11 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <location filename="../../src/interchange/references.cpp"/>
         <source>“%1” can&apos;t be timed in %2: it has no pace for that. Give the dose in %3, or give the exercise its pace.</source>
         <translation>Für „%1“ lässt sich in %2 keine Zeit rechnen: dafür fehlt ein Tempo. Die Dosis in %3 angeben oder der Übung ihr Tempo geben.</translation>
+    </message>
+    <message>
+        <location filename="../../src/core/ledger/stock_text.cpp"/>
+        <source>“%1” could be one load or two: write 2.5 for two and a half, and a blank behind the comma between two loads.</source>
+        <translation>„%1“ könnte eine Last oder zwei sein: 2.5 für zweieinhalb schreiben und zwischen zwei Lasten ein Leerzeichen hinter das Komma.</translation>
     </message>
     <message>
         <location filename="../../src/store/trouble.cpp"/>
@@ -7399,6 +8188,11 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <translation>„%1“ sagt nicht, wie viel: 0 bis 3 dahinter schreiben, etwa %2 2.</translation>
     </message>
     <message>
+        <location filename="../../src/desk/backups/gym_backups.cpp"/>
+        <source>“%1” holds all of this gym as it is now. You go on in “%2”.</source>
+        <translation>„%1“ enthält dieses ganze Studio, wie es jetzt ist. Weiter geht es in „%2“.</translation>
+    </message>
+    <message>
         <location filename="../../src/store/trouble.cpp"/>
         <source>“%1” holds something that this Blockwright cannot read (%2). It was left exactly as it is. Restore the latest good backup.</source>
         <translation>„%1“ enthält etwas, das dieses Blockwright nicht lesen kann (%2). Es blieb genau, wie es ist. Die letzte gute Sicherung wiederherstellen.</translation>
@@ -7419,9 +8213,19 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <translation>„%1“ steht hier ein zweites Mal. Eine andere Kennung vergeben oder eines der beiden herausnehmen.</translation>
     </message>
     <message>
+        <location filename="../../src/core/ledger/gym_text.cpp"/>
+        <source>“%1” is in the table already: write another name.</source>
+        <translation>„%1“ steht schon in der Tabelle: einen anderen Namen schreiben.</translation>
+    </message>
+    <message>
         <location filename="../../src/interchange/fields.cpp"/>
         <source>“%1” is missing here.</source>
         <translation>„%1“ fehlt hier.</translation>
+    </message>
+    <message>
+        <location filename="../../src/core/ledger/gym_text.cpp"/>
+        <source>“%1” is no class length: write whole minutes from 5 to 300, such as 60.</source>
+        <translation>„%1“ ist keine Kurslänge: ganze Minuten von 5 bis 300 schreiben, etwa 60.</translation>
     </message>
     <message>
         <location filename="../../src/interchange/results_row.cpp"/>
@@ -7544,9 +8348,25 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <translation>„%1“ ist nicht da. Nichts wurde geändert. Name und Ordner prüfen.</translation>
     </message>
     <message>
+        <location filename="../../src/core/ledger/gym_text.cpp"/>
         <location filename="../../src/core/model/exercise_read.cpp"/>
         <source>“%1” is not understood: write %2.</source>
         <translation>„%1“ ist nicht verständlich: %2 schreiben.</translation>
+    </message>
+    <message>
+        <location filename="../../src/core/ledger/gym_text.cpp"/>
+        <source>“%1” is not understood: write a whole number from %2 to %3.</source>
+        <translation>„%1“ ist nicht verständlich: eine ganze Zahl von %2 bis %3 schreiben.</translation>
+    </message>
+    <message>
+        <location filename="../../src/core/ledger/stock_text.cpp"/>
+        <source>“%1” is not understood: write each load and how many there are, such as 8x2, 12x4, 16.</source>
+        <translation>„%1“ ist nicht verständlich: jede Last und ihre Anzahl schreiben, etwa 8x2, 12x4, 16.</translation>
+    </message>
+    <message>
+        <location filename="../../src/core/ledger/gym_text.cpp"/>
+        <source>“%1” is not understood: write how much of a set it counts, from 0 to 1, such as 0.5.</source>
+        <translation>„%1“ ist nicht verständlich: schreiben, wie viel von einem Satz es zählt, von 0 bis 1, etwa 0.5.</translation>
     </message>
     <message>
         <location filename="../../src/core/rules/limit_text.cpp"/>
@@ -7554,9 +8374,19 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <translation>„%1“ ist nicht verständlich: kleinsten und größten Wert schreiben, etwa %2.</translation>
     </message>
     <message>
+        <location filename="../../src/core/ledger/gym_text.cpp"/>
+        <source>“%1” is not understood: write minutes, at most 60, such as 3, 2:30 or 90 s.</source>
+        <translation>„%1“ ist nicht verständlich: Minuten schreiben, höchstens 60, etwa 3, 2:30 oder 90 s.</translation>
+    </message>
+    <message>
         <location filename="../../src/core/rules/limit_text.cpp"/>
         <source>“%1” is not understood: write one number, such as %2.</source>
         <translation>„%1“ ist nicht verständlich: eine Zahl schreiben, etwa %2.</translation>
+    </message>
+    <message>
+        <location filename="../../src/core/ledger/gym_text.cpp"/>
+        <source>“%1” is not understood: write what it weighs empty, such as 20.</source>
+        <translation>„%1“ ist nicht verständlich: schreiben, was es leer wiegt, etwa 20.</translation>
     </message>
     <message>
         <location filename="../../src/core/model/exercise_read.cpp"/>
@@ -7602,6 +8432,11 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <location filename="../../src/core/model/shorthand.cpp"/>
         <source>“%1” is out of range: a dose is above 0 and at most %2.</source>
         <translation>„%1“ geht nicht: eine Dosis liegt über 0 und bei höchstens %2.</translation>
+    </message>
+    <message>
+        <location filename="../../src/core/ledger/stock_text.cpp"/>
+        <source>“%1” is out of range: a load is above 0 and at most 2000 kg, and there are 1 to 1000 of it.</source>
+        <translation>„%1“ geht nicht: eine Last liegt über 0 und bei höchstens 2000 kg, und es gibt 1 bis 1000 davon.</translation>
     </message>
     <message>
         <location filename="../../src/core/model/exercise_read.cpp"/>
@@ -7759,7 +8594,7 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
     <message>
         <location filename="../../src/core/model/vocabulary.cpp"/>
         <source>bodyweight</source>
-        <translation>Körpergewicht</translation>
+        <translation>Körper</translation>
     </message>
     <message>
         <location filename="../../include/blockwright/model/vocabulary.hpp"/>
@@ -7884,12 +8719,12 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
     <message>
         <location filename="../../include/blockwright/model/vocabulary.hpp"/>
         <source>horizontal pull</source>
-        <translation>horizontales Ziehen</translation>
+        <translation>Zug horizontal</translation>
     </message>
     <message>
         <location filename="../../include/blockwright/model/vocabulary.hpp"/>
         <source>horizontal push</source>
-        <translation>horizontales Drücken</translation>
+        <translation>Druck horizontal</translation>
     </message>
     <message>
         <location filename="../../include/blockwright/model/vocabulary.hpp"/>
@@ -8252,12 +9087,12 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
     <message>
         <location filename="../../include/blockwright/model/vocabulary.hpp"/>
         <source>vertical pull</source>
-        <translation>vertikales Ziehen</translation>
+        <translation>Zug vertikal</translation>
     </message>
     <message>
         <location filename="../../include/blockwright/model/vocabulary.hpp"/>
         <source>vertical push</source>
-        <translation>vertikales Drücken</translation>
+        <translation>Druck vertikal</translation>
     </message>
     <message>
         <location filename="../../include/blockwright/model/vocabulary.hpp"/>

@@ -204,6 +204,8 @@ void MainWindow::setLanguage(Language language) {
     language_ = language;
     speak(language);
     const bool atStart = stack_->currentWidget() == start_;
+    commands_->deleteLater(); // which may be what ran this
+    commands_ = new CommandPanel(this);
     start_->deleteLater();
     stack_->insertWidget(0, start_ = new StartPage(stack_));
     wireStart();
