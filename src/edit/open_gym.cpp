@@ -8,6 +8,12 @@
 
 namespace bw {
 
+namespace {
+bool touchesResults(const Change& change) {
+    return ResultsBefore::isAbout(change) || std::holds_alternative<RemoveMember>(change);
+}
+} // namespace
+
 Result<std::unique_ptr<OpenGym>> OpenGym::over(std::unique_ptr<GymFile> file) {
     auto gym = file->load();
     if (!gym) return gym.why();
@@ -19,6 +25,7 @@ Result<bool> OpenGym::store(const std::vector<Change>& changes) {
     if (!stored) return stored;
     for (const Change& c : changes) applyTo(gym_, c);
     ++revision_;
+    if (std::any_of(changes.begin(), changes.end(), touchesResults)) ++resultsRevision_;
     if (!std::all_of(changes.begin(), changes.end(), ResultsBefore::isAbout)) ++gymRevision_;
     return true;
 }

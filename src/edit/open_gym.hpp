@@ -39,6 +39,8 @@ public:
     [[nodiscard]] std::uint64_t revision() const { return revision_; }
     // Likewise, but not by results alone: they are not part of gym().
     [[nodiscard]] std::uint64_t gymRevision() const { return gymRevision_; }
+    // Likewise, but only when results come, change or go.
+    [[nodiscard]] std::uint64_t resultsRevision() const { return resultsRevision_; }
 
     // False, and nothing is kept or told, when the step changes nothing. Why() when it could not be
     // stored; the gym is then as before.
@@ -71,7 +73,7 @@ private:
     Gym gym_;
     std::vector<Done> done_;
     std::size_t undone_ = 0; // how many at the end of done_ are undone
-    std::uint64_t revision_ = 0, gymRevision_ = 0;
+    std::uint64_t revision_ = 0, gymRevision_ = 0, resultsRevision_ = 0;
 };
 
 } // namespace bw

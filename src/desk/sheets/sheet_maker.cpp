@@ -3,6 +3,8 @@
 
 #include "blockwright/ledger/target.hpp"
 
+#include <algorithm>
+
 namespace bw {
 
 namespace {
@@ -15,25 +17,38 @@ Result<Date> ledgerDay(GymFile& file, const Block& block) {
 }
 } // namespace
 
-Result<bool> SheetMaker::readResults() {
+Result<SheetMaker::Grounds> SheetMaker::grounds() const {
     OpenGym& open = draft_.gym();
-    if (ledger_ && revision_ == open.revision() && block_ == draft_.shown()) return true;
     const auto day = ledgerDay(open.file(), *draft_.block());
     if (!day) return day.why();
-    ledger_.emplace(open.gym(), *day);
-    const MonthTargets targets(open.gym(), *draft_.block());
-    const auto read = open.file().eachResultOf({{}, targets.exercises(), ledger_->earliest()},
-                                               [&](const LiftResult& r) {
-                                                   ledger_->add(r);
-                                                   return true;
-                                               });
-    if (!read) {
-        ledger_.reset();
-        return read.why();
-    }
-    revision_ = open.revision();
-    block_ = draft_.shown();
-    return true;
+    const Gym& gym = open.gym();
+    Grounds out{open.resultsRevision(), *day, {}, gym.shelf.entries(), gym.settings.limits,
+                gym.settings.massUnit};
+    for (const Member& m : gym.members)
+        if (m.active) out.members.push_back(m.id);
+    return out;
+}
+
+Result<bool> SheetMaker::readResults() {
+    auto now = grounds();
+    if (!now) return now.why();
+    const Gym& gym = draft_.gym().gym();
+    auto asked = MonthTargets(gym, *draft_.block()).exercises();
+    const bool known =
+        std::includes(exercises_.begin(), exercises_.end(), asked.begin(), asked.end());
+    if (ledger_ && grounds_ == *now && known) return true;
+    ledger_.emplace(gym, now->on);
+    grounds_ = std::move(now).value();
+    exercises_ = std::move(asked);
+    if (grounds_->members.empty() || exercises_.empty()) return true; // an empty query asks for all
+    const auto read = draft_.gym().file().eachResultOf(
+        {grounds_->members, exercises_, ledger_->earliest()}, [&](const LiftResult& r) {
+            ledger_->add(r);
+            return true;
+        });
+    if (read) return true;
+    ledger_.reset();
+    return read.why();
 }
 
 Result<const Ledger*> SheetMaker::ledger() {
