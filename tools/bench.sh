@@ -3,20 +3,20 @@
 # Builds the benchmarks (preset release) and runs them one after the other; docs/performance.md says
 # what each figure means. The exit code counts those that missed their mark. Not part of the gate: the
 # figures belong to a quiet machine.
-#   sh tools/bench.sh [NAME...]     such as check import sheets desk start
+#   sh tools/bench.sh [NAME...]     such as check import sheets desk desk_years start
 set -u
 cd "$(dirname "$0")/.." || exit 2
 
 sh tools/install-packages.sh --test || exit 2
 sh tools/build.sh release -DBLOCKWRIGHT_BENCH=ON || exit 2
 bin=${BW_BUILD_ROOT:-build}/release/bin
-[ $# -gt 0 ] || set -- $(ls "$bin" | sed -n 's/^bench_//p') start
+[ $# -gt 0 ] || set -- $(cd tests/bench && ls bench_*.cpp | sed 's/^bench_//; s/\.cpp$//') start
 
 missed=0
 for name in "$@"; do
     echo "== $name"
     if [ "$name" = start ]; then
-        python3 -B tests/bench/start.py "$bin/blockwright"
+        python3 -B tests/bench/start.py "$bin/blockwright" "$("$bin/bench_desk_years" --file)"
     else
         "$bin/bench_$name"
     fi || missed=$((missed + 1))
