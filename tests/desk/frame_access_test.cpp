@@ -75,6 +75,8 @@ TEST_CASE(
         d.press(place, Qt::AltModifier);
         checkNames(d.window);
     }
+    d.press(Qt::Key_K, Qt::ControlModifier | Qt::ShiftModifier);
+    checkNames(d.window);
 }
 
 TEST_CASE("The screen of backups has names for its controls, and is gone through by Tab") {
