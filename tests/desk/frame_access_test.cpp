@@ -77,6 +77,8 @@ TEST_CASE(
         d.press(place, Qt::AltModifier);
         checkNames(d.window);
     }
+    d.press(Qt::Key_K, Qt::ControlModifier | Qt::ShiftModifier);
+    checkNames(d.window);
     checkNames(openHandbook(&d.window, QStringLiteral("guide.md#the-bench")));
 }
 

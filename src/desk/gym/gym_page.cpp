@@ -41,12 +41,10 @@ GymPage::GymPage(Draft& draft, QWidget* parent)
       back_(new QPushButton(tr("Back"), this)) {
     auto* sheet = new QFrame(this);
     lookLikePaper(*sheet);
-    dressAsFrame(sheet);
     auto* column = new QVBoxLayout(sheet);
     column->setContentsMargins(12, 10, 12, 8);
     column->setSpacing(6);
-    column->addLayout(makeHead());
-    column->addWidget(lead_);
+    column->addWidget(makeHead());
     column->addLayout(makeTables(), 1);
     column->addWidget(lost_);
     column->addWidget(about_);
@@ -68,8 +66,10 @@ GymPage::~GymPage() {
 
 bool GymPage::comesFirst(const Gym& gym) { return gym.blocks.empty() && ownsNothing(gym); }
 
-QLayout* GymPage::makeHead() {
-    auto* title = new QLabel(tr("Gym and kit"), this);
+QWidget* GymPage::makeHead() {
+    auto* head = new QWidget(this);
+    dressAsFrame(head);
+    auto* title = new QLabel(tr("Gym and kit"), head);
     QFont bold = title->font();
     bold.setPointSizeF(bold.pointSizeF() * 1.2);
     bold.setWeight(QFont::DemiBold);
@@ -84,7 +84,11 @@ QLayout* GymPage::makeHead() {
         button->setAutoDefault(true); // Enter presses it too
         row->addWidget(button);
     }
-    return row;
+    auto* column = new QVBoxLayout(head);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addLayout(row);
+    column->addWidget(lead_);
+    return head;
 }
 
 QLayout* GymPage::makeTables() {

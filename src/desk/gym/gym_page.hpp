@@ -37,7 +37,7 @@ protected:
     void showEvent(QShowEvent* event) override;
 
 private:
-    QLayout* makeHead();
+    QWidget* makeHead();
     QLayout* makeTables();
     void wire();
     void draftChanged();

@@ -58,7 +58,7 @@ QString kitNeeded(const Gym& gym, const KitItem& item, KitUse use, std::optional
         !marks.isEmpty())
         said << Sayings::tr("In %1: %2.").arg(monthName(*month), marks.join(QStringLiteral(", ")));
     const int told = piecesOf(item.loads);
-    if (told > 0 && item.claim == Claim::Group && told != item.units)
+    if (told > 0 && item.units > 0 && item.claim == Claim::Group && told != item.units)
         said << Sayings::tr("Its weights make %1, not %2.").arg(told).arg(item.units);
     return QStringLiteral("%1: %2").arg(plain(item.name), said.join(QLatin1Char(' ')));
 }
