@@ -9,10 +9,12 @@
 #include "desk/frame/actions.hpp"
 #include "edit/memory_file.hpp"
 #include "edit/month_verbs.hpp"
+#include "edit/shelf_verbs.hpp"
 #include "support/catch.hpp"
 #include "support/fixtures.hpp"
 
 #include <QAbstractItemModelTester>
+#include <QAbstractItemView>
 #include <QCompleter>
 #include <QLabel>
 #include <QMimeData>
@@ -194,6 +196,27 @@ TEST_CASE("a name that is not on the Shelf offers to add it") {
     REQUIRE(*d.gym->undo());
     CHECK(d.slotNow("strength/1/2").open());
     CHECK(d.gym->gym().shelf.find(ex("tide-pull")) == nullptr);
+}
+
+TEST_CASE("a retired exercise is offered only for its whole name, and the sheet says that it is") {
+    Desk d;
+    REQUIRE(setRetired(*d.gym, ex("row"), true));
+    d.go("strength/1/2", SheetColumn::Exercise);
+    d.type("bench");
+    const auto* list = d.editor()->findChild<QCompleter*>()->popup();
+    const auto first = [&] { return list->model()->index(0, 0); };
+    CHECK_FALSE(first().data(Qt::AccessibleTextRole).toString().contains("retired"));
+    d.type(" row");
+    REQUIRE(list->isVisible());
+    CHECK(first().data().toString() == QLatin1String("Bench row"));
+    CHECK(first().data(Qt::AccessibleTextRole).toString().contains("retired"));
+    CHECK(d.notice().contains("is retired"));
+    d.press(Qt::Key_Return);
+    CHECK(d.slotNow("strength/1/2").exercise == ex("row"));
+    CHECK(d.notice().contains("Ctrl+R"));
+    d.go("strength/1/1", SheetColumn::Exercise);
+    d.type("goblet");
+    CHECK(d.notice().isEmpty());
 }
 
 TEST_CASE("lines are added, moved, opened and taken out by key") {

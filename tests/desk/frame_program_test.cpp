@@ -90,7 +90,8 @@ TEST_CASE("What the command line does not allow ends with 2 and says why") {
     Program p;
     p.start({QStringLiteral("--theme"), QStringLiteral("plaid")});
     CHECK(p.ended() == 2);
-    CHECK(p.complained().find("--theme plaid: it is system, light or dark.") != std::string::npos);
+    CHECK(p.complained().find("--theme plaid: it is system, light, dark or contrast.") !=
+          std::string::npos);
     p.start({QStringLiteral("--version")});
     CHECK(p.ended() == 0);
     CHECK(p.said().substr(0, 12) == "Blockwright ");

@@ -7,12 +7,14 @@
 #include "desk/frame/actions.hpp"
 #include "desk/frame/words.hpp"
 #include "desk/frame/workspace.hpp"
+#include "desk/propose/propose_line.hpp"
 #include "desk/propose/propose_strip.hpp"
 #include "frame_desk.hpp"
 #include "support/catch.hpp"
 
 #include <QApplication>
 #include <QLabel>
+#include <QProgressBar>
 #include <QPushButton>
 #include <QTest>
 
@@ -294,6 +296,19 @@ TEST_CASE("From another place it leads to the Bench; going away from there ends 
     d.press(Qt::Key_7, Qt::AltModifier);
     CHECK(d.shown() == d.before); // a sheet is printed as it is stored
     CHECK(d.strip().isHidden());
+}
+
+TEST_CASE("The status line shows how much of a proposal is proved, and stops looking") {
+    Proposing d;
+    ProposeLine line(d.strip(), &d.window, 0);
+    CHECK_FALSE(line.isVisibleTo(&d.window));
+    d.strip().askAll();
+    CHECK(line.isVisibleTo(&d.window));
+    Q_EMIT d.strip().progressed(200, 50);
+    CHECK(line.findChild<QProgressBar*>()->value() == 25);
+    line.findChild<QPushButton*>()->click();
+    REQUIRE(QTest::qWaitFor([&] { return !d.strip().looking(); }, 60'000));
+    CHECK_FALSE(line.isVisibleTo(&d.window));
 }
 
 } // namespace bw::test

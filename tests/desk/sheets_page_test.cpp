@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Sheets driven by keys; files and the printer are answered for by the test.
 #include "desk/frame/prompts.hpp"
+#include "desk/frame/work_line.hpp"
 #include "desk/rail_gym.hpp"
 #include "desk/sheets/sheet_choices.hpp"
 #include "desk/sheets/sheet_printing.hpp"
@@ -11,12 +12,14 @@
 #include <QAccessible>
 #include <QCheckBox>
 #include <QComboBox>
+#include <QFile>
 #include <QLabel>
 #include <QListWidget>
 #include <QPrinter>
 #include <QPushButton>
 #include <QScrollBar>
 #include <QTest>
+#include <QTimer>
 
 using namespace bw;
 using namespace bw::test;
@@ -65,7 +68,8 @@ struct Answers {
 };
 
 struct Sheets : RailGym {
-    explicit Sheets(Gym gym = railGymOf(20)) : RailGym(std::move(gym)), page(*draft, nullptr) {
+    explicit Sheets(Gym gym = railGymOf(20))
+        : RailGym(std::move(gym)), page(*draft, work, nullptr) {
         page.resize(1000, 640);
         page.show();
         page.activateWindow();
@@ -88,6 +92,8 @@ struct Sheets : RailGym {
     }
     SheetPreview& preview() { return *page.findChild<SheetPreview*>(); }
 
+    QWidget status;
+    WorkLine work{&status};
     SheetsPage page;
 };
 
@@ -181,6 +187,22 @@ TEST_CASE("All sheets are kept in a folder at once") {
     coach.folderAnswer = coach.file("not there");
     QTest::keyClick(&desk.button("Ever&y sheet as PDF…"), Qt::Key_Space);
     CHECK(coach.told.size() == 1);
+}
+
+TEST_CASE("Writing every sheet shows in the status line and stops there") {
+    Answers coach;
+    Sheets desk;
+    coach.folderAnswer = coach.file("");
+    bool ran = false;
+    QTimer::singleShot(0, [&] {
+        ran = desk.work.running();
+        desk.work.findChild<QPushButton*>()->click();
+    });
+    QTest::keyClick(&desk.button("Ever&y sheet as PDF…"), Qt::Key_Space);
+    CHECK(ran);
+    CHECK_FALSE(desk.work.running());
+    CHECK(desk.part<QLabel>("told").text().startsWith("Stopped."));
+    CHECK_FALSE(QFile::exists(coach.file("2026-09 Low tide - talk.pdf")));
 }
 
 TEST_CASE("Printing stops between two pages when it is told to") {

@@ -59,7 +59,7 @@ private:
         const bool shown = model_.isShown(column_),
                    drafted = model_.month(column_).block != nullptr;
         p_.fillRect(r_, shown ? k_.wash : drafted ? k_.paper : k_.desk);
-        p_.setPen(QPen(k_.line, 1));
+        p_.setPen(QPen(k_.line, k_.stroke));
         if (model_.month(column_).month.month() == 1) p_.drawLine(r_.topLeft(), r_.bottomLeft());
         if (line_.kind == Kind::Heading) p_.drawLine(r_.bottomLeft(), r_.bottomRight());
     }

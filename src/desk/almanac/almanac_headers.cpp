@@ -65,7 +65,7 @@ void MonthsHeader::paintSection(QPainter* p, const QRect& r, int column) const {
     const bool shown = model.isShown(column), leftmost = logicalIndexAt(r.width() / 2) == column;
     p->save();
     p->fillRect(r, shown ? inks().wash : m.block ? inks().paper : inks().desk);
-    p->setPen(QPen(inks().line, 1));
+    p->setPen(QPen(inks().line, inks().stroke));
     if (m.month.month() == 1) p->drawLine(r.topLeft(), r.bottomLeft());
     p->drawLine(r.bottomLeft(), r.bottomRight());
     const QRect year = r.adjusted(0, 3, 0, -r.height() / 2),
@@ -109,7 +109,7 @@ void NamesHeader::paintSection(QPainter* p, const QRect& r, int row) const {
     const QString aside = asideOf(line);
     p->save();
     p->fillRect(r, inks().paper);
-    p->setPen(QPen(inks().line, 1));
+    p->setPen(QPen(inks().line, inks().stroke));
     p->drawLine(r.topRight(), r.bottomRight());
     if (heading) p->drawLine(r.bottomLeft(), r.bottomRight());
     QFont label = font();

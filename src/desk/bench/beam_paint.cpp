@@ -38,7 +38,7 @@ public:
         words();
         if (cursor != BeamSide::None) {
             p_.setBrush(Qt::NoBrush);
-            p_.setPen(QPen(k_.accent, 2));
+            p_.setPen(QPen(k_.accent, k_.stroke + 1));
             p_.drawRoundedRect(g_.half(cursor).adjusted(1, 1, -1, -1), 3, 3);
         }
     }
@@ -82,7 +82,7 @@ private:
             const QPointF on = g_.end(tilt, way * (g_.arm - kBox / 2));
             const bool some =
                 (side == BeamSide::Left ? scale_.month.ratio.over : scale_.month.ratio.under) > 0;
-            p_.setPen(QPen(k_.ink, 1));
+            p_.setPen(QPen(k_.ink, k_.stroke));
             p_.setBrush(some ? QBrush(colourOf(side, k_)) : QBrush(Qt::NoBrush));
             p_.drawRoundedRect(
                 QRectF(on.x() - kBox / 2, on.y() - kBox * 0.75 - 1.5, kBox, kBox * 0.75), 2, 2);

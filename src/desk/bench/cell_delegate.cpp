@@ -9,6 +9,7 @@
 namespace bw {
 
 void CellDelegate::setEditorData(QWidget* widget, const QModelIndex& index) const {
+    edited_ = index;
     auto* editor = static_cast<CellEditor*>(widget);
     if (editor->isModified()) return; // the data came anew: keep what is being typed
     editor->setText(index.data(Qt::EditRole).toString());

@@ -4,6 +4,7 @@
 #pragma once
 #include "blockwright/model/message.hpp"
 
+#include <QPersistentModelIndex>
 #include <QStyledItemDelegate>
 
 #include <optional>
@@ -29,10 +30,13 @@ protected:
     bool eventFilter(QObject* object, QEvent* event) override;
     // Whether the text can be taken; if not, the editor and trouble() have said why.
     [[nodiscard]] bool mayLeave(CellEditor* editor) const;
+    [[nodiscard]] QModelIndex edited() const { return edited_; } // invalid: no cell is open
 
 private:
     // Why text that was changed can't be taken; none: it can.
     [[nodiscard]] virtual std::optional<Message> fault(CellEditor& editor) const = 0;
+
+    mutable QPersistentModelIndex edited_;
 };
 
 } // namespace bw

@@ -9,6 +9,8 @@
 #include <QKeyEvent>
 #include <QStandardItemModel>
 
+#include <vector>
+
 namespace bw {
 
 namespace {
@@ -16,7 +18,9 @@ constexpr int kIdRole = Qt::UserRole + 1;
 const QString kNew = QStringLiteral("+");
 
 QString about(const Gym& gym, const Exercise& e) {
-    QStringList words{patternName(e.patterns.largest())};
+    QStringList words;
+    if (e.retired) words << ExerciseEditor::tr("retired");
+    words << patternName(e.patterns.largest());
     if (!e.needs.empty() && !e.needs.front().empty()) {
         const KitItem* item = gym.findKit(e.needs.front().front().kit);
         words << plain(item ? item->name : e.needs.front().front().kit.text()).toLower();
@@ -49,7 +53,9 @@ ExerciseEditor::ExerciseEditor(const Gym& gym, SearchWish wish, QWidget* parent)
 void ExerciseEditor::fill() {
     list_->clear();
     const std::string typed = text().trimmed().toStdString();
-    const auto hits = searchShelf(gym_, typed, wish_, 40);
+    std::vector<const Exercise*> hits = searchShelf(gym_, typed, wish_, 40);
+    const Exercise* named = exerciseNamed(gym_.shelf, typed);
+    if (named && named->retired) hits.insert(hits.begin(), named); // only when asked for by name
     for (const Exercise* e : hits) {
         auto* item = new QStandardItem(plain(e->name));
         item->setData(about(gym_, *e), ExerciseLine::kAboutRole);
@@ -58,7 +64,7 @@ void ExerciseEditor::fill() {
         item->setData(plain(e->id.text()), kIdRole);
         list_->appendRow(item);
     }
-    if (offersNew_ && !typed.empty() && !exerciseNamed(gym_.shelf, typed)) {
+    if (offersNew_ && !typed.empty() && !named) {
         auto* add = new QStandardItem(tr("Add “%1” to the Shelf").arg(text().trimmed()));
         add->setData(kNew, kIdRole);
         list_->appendRow(add);

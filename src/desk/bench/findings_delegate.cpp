@@ -252,7 +252,7 @@ void FindingsDelegate::paint(QPainter* p, const QStyleOptionViewItem& option,
     const int hover = hoverRow_ == index ? hoverAction_ : -1;
     FindingInk(*p, option, rowOf(index), at, k).paint(open, hover);
     if (option.state & QStyle::State_HasFocus) {
-        p->setPen(QPen(k.accent, 2));
+        p->setPen(QPen(k.accent, k.stroke + 1));
         p->drawRect(option.rect.adjusted(1, 1, -1, -2));
     }
     p->restore();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/bench/findings_gauge.hpp"
 
+#include "desk/frame/mixed_ink.hpp"
 #include "desk/frame/theme.hpp"
 
 #include <QPainter>
@@ -31,7 +32,8 @@ void paintGauge(QPainter& p, const QRectF& room, const Gauge& gauge, const QColo
     if (!gauge.shown) return;
     const auto x = [&](double part) { return room.left() + part * room.width(); };
     const double y = std::round(room.center().y());
-    p.fillRect(QRectF(room.left(), y - 2, room.width(), 4), k.line);
+    const QColor track = k.highContrast ? mixedInk(k.paper, k.ink, 0.25) : k.line;
+    p.fillRect(QRectF(room.left(), y - 2, room.width(), 4), track);
     if (gauge.band) {
         p.fillRect(QRectF(x(gauge.lo), y - 2, x(gauge.hi) - x(gauge.lo), 4), k.quiet);
         p.fillRect(QRectF(x(gauge.lo) - 0.5, y - 5, 1, 10), k.quiet);

@@ -30,7 +30,7 @@ void FoldHead::paintEvent(QPaintEvent*) {
     QPainter p(this);
     p.setRenderHint(QPainter::Antialiasing);
     if (hasFocus() || underMouse()) {
-        p.setPen(QPen(hasFocus() ? k.accent : k.line, hasFocus() ? 2 : 1));
+        p.setPen(QPen(hasFocus() ? k.accent : k.line, hasFocus() ? k.stroke + 1 : k.stroke));
         p.drawRoundedRect(QRectF(rect()).adjusted(1, 1, -1, -1), 3, 3);
     }
     const QPointF middle(kPad + kArrow / 2.0 - 2, height() / 2.0);

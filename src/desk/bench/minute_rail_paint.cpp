@@ -2,6 +2,7 @@
 #include "desk/bench/minute_rail_paint.hpp"
 
 #include "desk/bench/minute_rail_words.hpp"
+#include "desk/frame/outlined.hpp"
 #include "desk/frame/paper.hpp"
 #include "desk/frame/words.hpp"
 
@@ -103,7 +104,8 @@ private:
         const QRectF rect = g_.pieceRect(piece);
         const bool section = piece.kind == RailPiece::Kind::Section;
         const auto kind = static_cast<std::size_t>(piece.section);
-        p_.fillRect(rect, section ? k_.section[kind] : shade(k_.line, 0.75));
+        const QColor outside = shade(k_.line, k_.highContrast ? 0.12 : 0.75);
+        fillOutlined(p_, rect, section ? k_.section[kind] : outside, k_);
         for (const RailGroup& group : piece.groups)
             p_.fillRect(g_.groupRect(group), shade(inkOn(piece), kGroupShade));
     }

@@ -38,7 +38,14 @@ QWidget* SheetDelegate::exerciseEditor(QWidget* parent, const QModelIndex& index
         cell->gym, {sectionAt(cell->block, cell->row.place)->kind, slot->patterns}, parent);
     const QPersistentModelIndex at(index);
     connect(editor, &ExerciseEditor::lit, this, [this, at](const Exercise* e) {
-        if (e) sheet_.tryExercise(at, *e);
+        if (!e) return;
+        sheet_.tryExercise(at, *e);
+        if (e->retired)
+            Q_EMIT trouble({"“%1” is retired: no longer offered, but it may stand here. Ctrl+R on "
+                            "the Shelf brings it back.",
+                            {e->name}});
+        else
+            Q_EMIT clear();
     });
     connect(editor, &ExerciseEditor::taken, this, [this, editor](int step) {
         auto* self = const_cast<SheetDelegate*>(this);

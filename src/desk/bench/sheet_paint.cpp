@@ -119,7 +119,7 @@ void paintGround(QPainter& p, const QStyleOptionViewItem& o, const QModelIndex& 
     if (marked && i.column() == 0)
         p.fillRect(QRect(o.rect.topLeft(), QSize(4, o.rect.height())), inks().accent);
     if (kindAt(i) == Kind::Section && i.column() > 0) {
-        p.setPen(QPen(inks().line, 1));
+        p.setPen(QPen(inks().line, inks().stroke));
         p.drawLine(o.rect.left(), o.rect.bottom(), o.rect.right(), o.rect.bottom());
     }
     if (i.column() == static_cast<int>(SheetColumn::Exercise) &&
@@ -128,7 +128,7 @@ void paintGround(QPainter& p, const QStyleOptionViewItem& o, const QModelIndex& 
         p.drawRoundedRect(QRectF(o.rect).adjusted(1.5, 2.5, -6.5, -2.5), 3, 3);
     }
     if (o.state & QStyle::State_HasFocus) {
-        p.setPen(QPen(inks().accent, 2));
+        p.setPen(QPen(inks().accent, inks().stroke + 1));
         p.drawRect(o.rect.adjusted(1, 1, -2, -2));
     }
 }

@@ -3,6 +3,7 @@
 
 #include "desk/bench/beam_scale.hpp"
 #include "desk/bench/tally_model.hpp"
+#include "desk/frame/outlined.hpp"
 #include "desk/frame/paper.hpp"
 #include "desk/frame/theme.hpp"
 
@@ -58,7 +59,7 @@ public:
                     Qt::AlignRight | Qt::AlignVCenter, setsText(sets));
         bar(*p, QRectF(r.left() + name, r.top(), r.width() - name - number - 4, r.height()), i);
         if (o.state & QStyle::State_HasFocus) {
-            p->setPen(QPen(k.accent, 2));
+            p->setPen(QPen(k.accent, k.stroke + 1));
             p->drawRect(o.rect.adjusted(1, 1, -2, -1));
         }
         p->restore();
@@ -70,9 +71,10 @@ private:
         if (most <= 0) return;
         const auto x = [&](double sets) { return room.left() + room.width() * sets / most; };
         const double y = room.center().y();
-        p.fillRect(QRectF(room.left(), y - 4,
-                          x(i.data(TallyModel::MonthRole).toDouble()) - room.left(), 8),
-                   barColour(TallyModel::patternOf(i.row())));
+        fillOutlined(p,
+                     QRectF(room.left(), y - 4,
+                            x(i.data(TallyModel::MonthRole).toDouble()) - room.left(), 8),
+                     barColour(TallyModel::patternOf(i.row())), inks());
         p.fillRect(QRectF(room.left(), y - 6, 1, 12), inks().line);
         const QVariant window = i.data(TallyModel::WindowRole);
         if (window.toDouble() > 0) // the window's tally, as a tick

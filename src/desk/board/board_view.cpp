@@ -182,7 +182,7 @@ void BoardView::tick() {
 }
 
 void BoardView::paintEvent(QPaintEvent*) {
-    const bool dark = &inks() == &inksOf(true);
+    const bool dark = inks().dark;
     QPainter painter(this);
     painter.fillRect(rect(), boardGround(dark));
     if (empty()) {

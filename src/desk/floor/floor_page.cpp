@@ -48,6 +48,7 @@ FloorPage::FloorPage(Draft& draft, FloorRunner& runner, QWidget* parent)
     summary_->setTextFormat(Qt::RichText);
     summary_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     summary_->setFocusPolicy(Qt::StrongFocus);
+    dressAsFrame(summary_);
     summary_->setAccessibleName(tr("The class in words"));
     auto* across = new QSplitter(Qt::Horizontal, this);
     across->setChildrenCollapsible(false);

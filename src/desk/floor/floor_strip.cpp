@@ -102,7 +102,7 @@ void FloorStrip::paintEnd(QPainter& p, std::size_t index) const {
     }
     paintSpanMark(p, box.left(), half, box.right(), y, ink, k.paper);
     if (!hasFocus() || static_cast<int>(index) != now_) return;
-    p.setPen(QPen(k.accent, 2));
+    p.setPen(QPen(k.accent, k.stroke + 1));
     p.drawRoundedRect(box.adjusted(-2, -1, 2, 1), 4, 4);
 }
 
@@ -136,7 +136,7 @@ void FloorStrip::paintEvent(QPaintEvent*) {
     for (std::size_t i = 0; i < ends_.size(); ++i) paintEnd(p, i);
     if (!ends_.empty()) paintBeyond(p);
     if (!hasFocus() || !ends_.empty()) return;
-    p.setPen(QPen(k.accent, 2));
+    p.setPen(QPen(k.accent, k.stroke + 1));
     p.drawRect(QRectF(rect()).adjusted(1, 1, -1, -1));
 }
 

@@ -3,6 +3,7 @@
 
 #include "desk/floor/floor_words.hpp"
 #include "desk/floor/lane_marks.hpp"
+#include "desk/frame/outlined.hpp"
 #include "desk/frame/paper.hpp"
 
 #include <QCoreApplication>
@@ -72,7 +73,7 @@ private:
         const QRectF box(g_.x(section.from) + 0.5, g_.names.top(),
                          g_.x(section.to) - g_.x(section.from) - 1, g_.names.height() - 3);
         if (box.width() < 1) return;
-        p_.fillRect(box, k_.section[kind]);
+        fillOutlined(p_, box, k_.section[kind], k_);
         const QString clock = floorClock(section.to - section.from);
         const QString name = sectionName(*view_.block, section.place.section);
         const QString both = name + QStringLiteral("  ") + clock;
@@ -119,7 +120,7 @@ private:
     void band(Millis from, Millis to, const QString& word) {
         const QRectF box(g_.x(from), g_.lanes.top(), g_.x(to) - g_.x(from), g_.lanes.height());
         if (box.width() < 1) return;
-        p_.fillRect(box, faint(k_.line, 0.45));
+        p_.fillRect(box, faint(k_.line, k_.highContrast ? 0.12 : 0.45));
         p_.setFont(small_);
         p_.setPen(k_.quiet);
         const QFontMetricsF wide(small_);
@@ -189,7 +190,7 @@ private:
 
     void set(const QRectF& box, const LanePiece& piece) {
         const std::size_t kind = kindAt(piece.place);
-        p_.fillRect(box, k_.section[kind]);
+        fillOutlined(p_, box, k_.section[kind], k_);
         p_.setFont(small_);
         const QFontMetricsF wide(small_);
         if (box.height() < wide.ascent() - 1) return;
@@ -216,7 +217,7 @@ private:
 
     void hold(const QRectF& box, const LanePiece& piece) {
         const std::size_t kind = kindAt(piece.place);
-        p_.fillRect(box, k_.section[kind]);
+        fillOutlined(p_, box, k_.section[kind], k_);
         const QString member = QString::number(piece.member + 1);
         p_.setFont(small_);
         if (QFontMetricsF(small_).horizontalAdvance(member) + 2 > box.width()) return;

@@ -42,6 +42,10 @@ void CommandDelegate::paint(QPainter* p, const QStyleOptionViewItem& o,
         p->fillRect(r, inks().wash);
         p->fillRect(r.left(), r.top(), 3, r.height(), inks().accent);
     }
+    if (o.state & QStyle::State_HasFocus) {
+        p->setPen(QPen(inks().accent, inks().stroke + 1));
+        p->drawRect(r.adjusted(1, 1, -2, -2));
+    }
     QFont rightFont = o.font;
     rightFont.setItalic(away);
     const QString right = index.data(RightRole).toString();

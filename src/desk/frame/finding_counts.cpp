@@ -51,7 +51,7 @@ void FindingCounts::paintEvent(QPaintEvent*) {
     painter.setRenderHint(QPainter::Antialiasing);
     const Inks& k = inks();
     if (hasFocus() || underMouse()) {
-        painter.setPen(QPen(hasFocus() ? k.accent : k.line, hasFocus() ? 2 : 1));
+        painter.setPen(QPen(hasFocus() ? k.accent : k.line, hasFocus() ? k.stroke + 1 : k.stroke));
         painter.drawRoundedRect(QRectF(rect()).adjusted(1, 1, -1, -1), 3, 3);
     }
     int x = kPad;

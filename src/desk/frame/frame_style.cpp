@@ -33,6 +33,8 @@ QLineEdit, QSpinBox, QComboBox {
 QLineEdit:hover, QSpinBox:hover, QComboBox:hover { border-bottom: 1px solid @quiet; }
 QLineEdit:focus, QSpinBox:focus, QComboBox:focus { border: 2px solid @accent; padding: 2px 3px; }
 QLineEdit:disabled, QSpinBox:disabled, QComboBox:disabled { color: @quiet; }
+QPlainTextEdit { color: @ink; background: @paper; border: 1px solid @line; padding: 1px; }
+QPlainTextEdit:focus { border: 2px solid @accent; padding: 0; }
 QComboBox::drop-down { border: none; width: 16px; }
 QComboBox::down-arrow { image: url(:/icons/down.svg); width: 10px; }
 QSpinBox::up-button, QSpinBox::down-button { width: 0; }
@@ -48,8 +50,24 @@ QFrame#notice { background: @wash; border: 1px solid @accent; border-radius: 3px
 QFrame#commands { background: @paper; border: 1px solid @quiet; border-radius: 2px; }
 QFrame#card { background: @paper; border: 1px solid @line; border-radius: 3px; }
 QLabel { color: @ink; background: transparent; }
+QLabel:focus { background: @wash; }
 QLabel#trouble { color: @look; }
 QLabel[quiet="true"], QWidget#status QLabel { color: @quiet; }
+)";
+// Thick lines; what can't be used is dashed, not only paler.
+constexpr const char* kThick = R"(
+QToolButton, QPushButton { border: 2px solid @line; padding: 3px 9px; }
+QToolButton:hover, QPushButton:hover { background: @wash; }
+QToolButton:checked:hover { background: @accent; }
+QToolButton:disabled, QPushButton:disabled { border-style: dashed; }
+QToolButton:focus, QPushButton:focus { border: 4px solid @accent; padding: 1px 7px; }
+QToolButton:checked:focus { border-color: @ink; }
+QToolButton[popupMode="2"]:focus { padding-right: 19px; }
+QToolButton[bare="true"]:hover { border-color: @line; }
+QLineEdit, QSpinBox, QComboBox { border-bottom: 2px solid @line; }
+QLineEdit:focus, QSpinBox:focus, QComboBox:focus { border: 3px solid @accent; padding: 1px 2px; }
+QHeaderView::section { color: @ink; border-bottom: 2px solid @line; }
+QFrame#notice, QFrame#card, QFrame#commands { border: 2px solid @line; }
 )";
 constexpr const char* kDressed = "dressedAsFrame";
 } // namespace
@@ -68,6 +86,7 @@ void dressAgain(QWidget* window) {
 
 QString frameStyle(const Inks& k) {
     QString style = QString::fromLatin1(kStyle);
+    if (k.highContrast) style += QLatin1String(kThick);
     const std::pair<const char*, QColor> colors[] = {
         {"@onAccent", k.onAccent}, {"@look", k.level[1]}, {"@accent", k.accent},
         {"@paper", k.paper},       {"@quiet", k.quiet},   {"@wash", k.wash},

@@ -11,6 +11,10 @@ public:
     InkStyle();
     void drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
                        const QWidget* widget) const override;
+
+private:
+    static void drawFocus(const QStyleOption& option, QPainter& painter);
+    static void drawBox(const QStyleOption& option, QPainter& painter);
 };
 
 } // namespace bw

@@ -13,8 +13,9 @@ const QCommandLineOption& option(const char* name) {
     const auto tr = [](const char* words) { return QCoreApplication::translate("launch", words); };
     static const QCommandLineOption demo(QStringLiteral("demo"),
                                          tr("Open a copy of the demonstration gym."));
-    static const QCommandLineOption theme(
-        QStringLiteral("theme"), tr("Colours: system, light or dark."), QStringLiteral("theme"));
+    static const QCommandLineOption theme(QStringLiteral("theme"),
+                                          tr("Colours: system, light, dark or contrast."),
+                                          QStringLiteral("theme"));
     static const QCommandLineOption language(
         QStringLiteral("language"), tr("Language: system, en or de."), QStringLiteral("language"));
     static const QCommandLineOption month(QStringLiteral("month"), tr("The month to show."),
@@ -30,6 +31,7 @@ std::optional<Theme> themeFrom(const QString& word) {
     if (word == QLatin1String("system")) return Theme::System;
     if (word == QLatin1String("light")) return Theme::Light;
     if (word == QLatin1String("dark")) return Theme::Dark;
+    if (word == QLatin1String("contrast")) return Theme::Contrast;
     return std::nullopt;
 }
 
@@ -41,7 +43,8 @@ Result<Launch> fromParser(const QCommandLineParser& parser) {
         const QString word = parser.value(option("theme"));
         launch.theme = themeFrom(word);
         if (!launch.theme)
-            return Message{"--theme %1: it is system, light or dark.", {word.toStdString()}};
+            return Message{"--theme %1: it is system, light, dark or contrast.",
+                           {word.toStdString()}};
     }
     if (parser.isSet(option("language"))) {
         const QString word = parser.value(option("language"));

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the command line of the window program asks for.
-//   blockwright [FILE.bwgym] [--demo] [--theme system|light|dark]
+//   blockwright [FILE.bwgym] [--demo] [--theme system|light|dark|contrast]
 //     [--language system|en|de] [--month YYYY-MM] [--bench-start]
 #pragma once
 #include "blockwright/model/calendar.hpp"

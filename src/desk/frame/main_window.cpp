@@ -6,6 +6,7 @@
 #include "desk/frame/command_panel.hpp"
 #include "desk/frame/frame_style.hpp"
 #include "desk/frame/help_actions.hpp"
+#include "desk/frame/kept_view.hpp"
 #include "desk/frame/menus.hpp"
 #include "desk/frame/notice.hpp"
 #include "desk/frame/prompts.hpp"
@@ -101,6 +102,7 @@ void MainWindow::rebuildMenus() {
 
 void MainWindow::take(Opening opening, const std::filesystem::path& from) {
     if (!opening) return tell(opening.why(), from);
+    keepView();
     delete workspace_; // with its gym, and the right to write to it
     newActions();
     workspace_ = new Workspace(std::move(opening).value(), *actions_, stack_);
@@ -109,6 +111,7 @@ void MainWindow::take(Opening opening, const std::filesystem::path& from) {
     Remembered::opened(workspace_->gym().file().path());
     start_->offerBack({});
     rebuildMenus();
+    if (const auto view = keptView(workspace_->gym().file().path())) workspace_->goBackTo(*view);
     connect(&workspace_->draft(), &Draft::changed, this, &MainWindow::nameWindow);
     nameWindow();
     workspace_->page()->setFocus();
@@ -210,6 +213,7 @@ void MainWindow::setLanguage(Language language) {
     stack_->insertWidget(0, start_ = new StartPage(stack_));
     wireStart();
     if (workspace_) {
+        keepView();
         const auto month = workspace_->draft().month();
         const QString place = actions_->checkedOf(QStringLiteral("place-"));
         take(workspace_->letGo());
@@ -234,6 +238,34 @@ void MainWindow::nameWindow() {
     setWindowTitle(title);
 }
 
+// The desktop has other colours; those of the program are taken from them, if they are to be.
+bool MainWindow::event(QEvent* event) {
+    if (event->type() == QEvent::ThemeChange && theme_ != Theme::Light && theme_ != Theme::Dark)
+        applyTheme(*qApp, theme_);
+    return QMainWindow::event(event);
+}
+
+// Qt's own walk takes a page, whose focus is that of its sheet, for a stop of its own, so that Tab
+// would go round between the sheet and the part before the page.
+bool MainWindow::focusNextPrevChild(bool next) {
+    QWidget* now = focusWidget() ? focusWidget() : this;
+    const auto after = [next](QWidget* w) {
+        return next ? w->nextInFocusChain() : w->previousInFocusChain();
+    };
+    for (QWidget* w = after(now); w != now; w = after(w)) {
+        const bool stop = (w->focusPolicy() & Qt::TabFocus) != 0 && !w->focusProxy();
+        if (!stop || !w->isEnabled() || !w->isVisible() || w->window() != this) continue;
+        w->setFocus(next ? Qt::TabFocusReason : Qt::BacktabFocusReason);
+        return true;
+    }
+    return false;
+}
+
+void MainWindow::keepView() {
+    if (workspace_ && workspace_->hasGym())
+        bw::keepView(workspace_->gym().file().path(), workspace_->view());
+}
+
 void MainWindow::changeEvent(QEvent* event) {
     if (event->type() == QEvent::PaletteChange) dressAgain(this);
     QMainWindow::changeEvent(event);
@@ -241,6 +273,7 @@ void MainWindow::changeEvent(QEvent* event) {
 
 void MainWindow::closeEvent(QCloseEvent* event) {
     Remembered::setGeometry(saveGeometry());
+    keepView();
     QMainWindow::closeEvent(event);
 }
 

@@ -46,6 +46,8 @@ public:
     [[nodiscard]] Actions& actions() { return *actions_; }
 
 protected:
+    bool event(QEvent* event) override;
+    bool focusNextPrevChild(bool next) override;
     void changeEvent(QEvent* event) override;
     void closeEvent(QCloseEvent* event) override;
 
@@ -60,6 +62,7 @@ private:
     void startFromBundle();
     [[nodiscard]] std::optional<std::filesystem::path> placeForNew();
     void nameWindow();
+    void keepView();
 
     QStackedWidget* stack_;
     StartPage* start_;

@@ -31,14 +31,16 @@ void addGroup(QMenu& menu, const Actions& actions, const QString& group) {
 }
 
 void addRecent(QMenu& menu, const std::function<void(const QString&)>& open) {
-    const QStringList files = Remembered::recent();
     QMenu* recent = menu.addMenu(tr("Open &recent"));
-    recent->setEnabled(!files.isEmpty());
-    for (const QString& file : files) {
-        QAction* action =
-            recent->addAction(QString(file).replace(QLatin1Char('&'), QLatin1String("&&")));
-        QObject::connect(action, &QAction::triggered, recent, [open, file] { open(file); });
-    }
+    recent->setEnabled(!Remembered::recent().isEmpty());
+    QObject::connect(&menu, &QMenu::aboutToShow, recent, [recent, open] {
+        recent->clear(); // a file may have gone since
+        const QStringList files = Remembered::recent();
+        recent->setEnabled(!files.isEmpty());
+        for (const QString& file : files)
+            recent->addAction(QString(file).replace(QLatin1Char('&'), QLatin1String("&&")),
+                              [open, file] { open(file); });
+    });
 }
 
 void addGymMenu(QMenuBar& bar, const Actions& actions, bool gym,
@@ -83,7 +85,7 @@ void buildMenus(QMenuBar& bar, const Actions& actions, bool gym,
             {"-", "week-1", "week-2", "week-3", "week-4", "week-5", "week-6", "-", "next-finding",
              "previous-finding", "go-findings", "go-beam", "-", "board", "-"});
     }
-    add(*view, actions, {"theme-system", "theme-light", "theme-dark", "-"});
+    add(*view, actions, {"theme-system", "theme-light", "theme-dark", "theme-contrast", "-"});
     add(*view->addMenu(tr("&Language")), actions,
         {"language-system", "language-en", "language-de"});
     add(*bar.addMenu(tr("&Help")), actions,
@@ -95,6 +97,7 @@ QString themeActionId(Theme theme) {
     case Theme::System: return QStringLiteral("theme-system");
     case Theme::Light: return QStringLiteral("theme-light");
     case Theme::Dark: return QStringLiteral("theme-dark");
+    case Theme::Contrast: return QStringLiteral("theme-contrast");
     }
     return {};
 }
@@ -123,7 +126,8 @@ void addThemeActions(Actions& actions, Theme now, const std::function<void(Theme
     auto* group = new QActionGroup(&actions);
     const std::pair<Theme, QString> themes[] = {{Theme::System, tr("Colours of the &system")},
                                                 {Theme::Light, tr("&Light colours")},
-                                                {Theme::Dark, tr("&Dark colours")}};
+                                                {Theme::Dark, tr("&Dark colours")},
+                                                {Theme::Contrast, tr("High &contrast")}};
     for (const auto& [theme, text] : themes) {
         QAction* action = actions.add(tr("View"), themeActionId(theme), text, {}, nullptr,
                                       [set, theme = theme] { set(theme); });

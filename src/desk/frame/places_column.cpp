@@ -20,8 +20,12 @@ QString buttonStyle(const Inks& k) {
                           "transparent; padding: 6px 0 5px 0; }"
                           "QToolButton:hover { border-color: %2; }"
                           "QToolButton:checked { background: %2; border-color: %2; }"
-                          "QToolButton:focus { border-color: %1; }")
-        .arg(k.onColumn.name(), k.columnNow.name());
+                          "QToolButton:focus { border-color: %1; }%3")
+        .arg(k.onColumn.name(), k.columnNow.name(),
+             k.highContrast ? QStringLiteral("QToolButton:checked { border-left: 8px solid %1; }"
+                                             "QToolButton:focus { border: 4px double %1; }")
+                                  .arg(k.onColumn.name())
+                            : QString());
 }
 } // namespace
 

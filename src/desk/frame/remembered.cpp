@@ -26,7 +26,7 @@ void setValue(const char* key, const QVariant& value) {
 
 constexpr const char *kRecent = "files/recent", *kTheme = "look/theme",
                      *kGeometry = "look/geometry", *kLanguage = "look/language";
-constexpr std::array<const char*, 3> kThemes{"system", "light", "dark"};
+constexpr std::array<const char*, 4> kThemes{"system", "light", "dark", "contrast"};
 } // namespace
 
 std::filesystem::path dataFolder() { return defaultGymPath().parent_path(); }

@@ -24,6 +24,7 @@
 #include "desk/ledger/ledger_actions.hpp"
 #include "desk/ledger/ledger_page.hpp"
 #include "desk/limits/limits_page.hpp"
+#include "desk/propose/propose_line.hpp"
 #include "desk/propose/propose_strip.hpp"
 #include "desk/sheets/sheets_page.hpp"
 #include "desk/shelf/shelf_page.hpp"
@@ -51,7 +52,9 @@ Workspace::Workspace(std::unique_ptr<OpenGym> gym, Actions& actions, QWidget* pa
     addLimits(actions);
     addGymPage(actions);
     addHandbook();
+    status_->add(new ProposeLine(bench_->proposals(), status_));
     pages_->addWidget(noMonth_ = emptyMonth(actions));
+    keepSplits(*pages_);
     listening_ = gym_->changed.connect([this](const auto&) { notice_->quiet(); });
     connect(&draft_, &Draft::changed, content_, [this] { follow(); });
     connect(new DailyBackup(gym_->file(), content_), &DailyBackup::failed, notice_, &Notice::tell);
@@ -74,7 +77,7 @@ void Workspace::addPlaces(Actions& actions) {
     auto* ledger =
         new LedgerPage(draft_, Date::of(now.year(), now.month(), now.day()).value(), pages_);
     new LedgerActions(*gym_, *ledger, actions, *notice_, status_->work());
-    sheets_ = new SheetsPage(draft_, pages_);
+    sheets_ = new SheetsPage(draft_, status_->work(), pages_);
     connect(sheets_, &SheetsPage::boardWanted, actions.find(QStringLiteral("board")),
             &QAction::trigger);
     addPlace(actions, 1, QStringLiteral("bench"), tr("Bench"), bench_);
@@ -277,6 +280,19 @@ void Workspace::follow() {
     if (page == pages_->currentWidget()) return;
     bench_->proposals().leave(); // it is not for other pages
     pages_->setCurrentWidget(page);
+}
+
+void Workspace::goBackTo(const KeptView& view) {
+    if (view.month) draft_.showMonth(*view.month);
+    const int weeks = draft_.block() ? static_cast<int>(draft_.block()->stair.size()) : 0;
+    if (view.week >= 1 && view.week <= weeks) draft_.showWeek(Week::of(view.week).value());
+    for (QAction* go : places_->actions())
+        if (go->objectName() == view.place) go->trigger();
+}
+
+KeptView Workspace::view() const {
+    const QAction* place = places_->checkedAction();
+    return {place ? place->objectName() : QString(), draft_.month(), draft_.week().number()};
 }
 
 void Workspace::nextFinding(int step) {

@@ -4,6 +4,7 @@
 #pragma once
 #include "desk/bench/draft.hpp"
 #include "desk/floor/floor_runner.hpp"
+#include "desk/frame/kept_view.hpp"
 
 #include <QWidget>
 
@@ -39,7 +40,11 @@ public:
     [[nodiscard]] BenchPage& bench() { return *bench_; }
     [[nodiscard]] QWidget* page() const; // on show
     // For another workspace; this one is good for nothing but to be deleted then.
+    [[nodiscard]] bool hasGym() const { return gym_ != nullptr; }
     [[nodiscard]] std::unique_ptr<OpenGym> letGo() { return std::move(gym_); }
+    // What is not there any more is left as it is.
+    void goBackTo(const KeptView& view);
+    [[nodiscard]] KeptView view() const;
 
 private:
     void assemble(Actions& actions);

@@ -33,14 +33,14 @@ public:
     void paint() {
         const bool out = i_.data(ClassModel::RuledOutRole).toBool();
         p_.fillRect(o_.rect, out ? k_.desk : ground());
-        p_.setPen(QPen(k_.line, 1));
+        p_.setPen(QPen(k_.line, k_.stroke));
         p_.drawLine(o_.rect.bottomLeft(), o_.rect.bottomRight());
         if (out)
             word(upper_, o_.font, k_.quiet, ClassDelegate::tr("left out"), Qt::AlignLeft);
         else
             lines();
         if (o_.state & QStyle::State_HasFocus) {
-            p_.setPen(QPen(k_.accent, 2));
+            p_.setPen(QPen(k_.accent, k_.stroke + 1));
             p_.drawRect(QRectF(o_.rect).adjusted(1, 1, -1, -1));
         }
     }

@@ -38,7 +38,7 @@ void SlotsHeader::paintSection(QPainter* p, const QRect& r, int column) const {
     const int line = fontMetrics().height();
     p->save();
     p->fillRect(r, inks().paper);
-    p->setPen(QPen(inks().line, 1));
+    p->setPen(QPen(inks().line, inks().stroke));
     p->drawLine(r.bottomLeft(), r.bottomRight());
     const QRect room = r.adjusted(kSide, 4, -kSide, -4);
     p->setFont(smallFont(font()));
@@ -90,7 +90,7 @@ void MembersHeader::paintSection(QPainter* p, const QRect& r, int row) const {
     const int tick = fontMetrics().horizontalAdvance(QStringLiteral("✓ "));
     p->save();
     p->fillRect(r, row == current_ ? k.wash : k.paper);
-    p->setPen(QPen(k.line, 1));
+    p->setPen(QPen(k.line, k.stroke));
     p->drawLine(r.bottomLeft(), r.bottomRight());
     p->drawLine(r.topRight(), r.bottomRight());
     const QRect room = r.adjusted(kSide, 0, -kSide, 0);

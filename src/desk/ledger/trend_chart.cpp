@@ -143,7 +143,7 @@ void TrendChart::paintMonths(QPainter& p) const {
         const double at = x(Date::of(m.year(), m.month(), 1).value());
         if (at < free + wide || at + wide * 0.6 > room_.right()) continue;
         free = at;
-        p.setPen(QPen(inks().line, 1));
+        p.setPen(QPen(inks().line, inks().stroke));
         p.drawLine(QPointF(at, room_.bottom()), QPointF(at, room_.bottom() + 4));
         p.setPen(inks().quiet);
         const QString name = QLocale().standaloneMonthName(m.month(), QLocale::ShortFormat) +
@@ -201,7 +201,7 @@ void TrendChart::paintEvent(QPaintEvent*) {
     paintDots(p);
     if (!hasFocus()) return;
     p.setBrush(Qt::NoBrush);
-    p.setPen(QPen(inks().accent, 2));
+    p.setPen(QPen(inks().accent, inks().stroke + 1));
     p.drawRect(QRectF(rect()).adjusted(1, 1, -1, -1));
 }
 

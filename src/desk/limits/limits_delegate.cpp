@@ -29,7 +29,7 @@ QRect textRoom(const QRect& cell) { return cell.adjusted(kSide, kTop, -kSide, -k
 void paintGround(QPainter& p, const QStyleOptionViewItem& o, const QModelIndex& i) {
     const Inks& k = inks();
     p.fillRect(o.rect, o.state & QStyle::State_Selected ? k.wash : k.paper);
-    p.setPen(QPen(k.line, 1));
+    p.setPen(QPen(k.line, k.stroke));
     if (head(i)) p.drawLine(o.rect.bottomLeft(), o.rect.bottomRight());
     if (!head(i) && i.column() == LimitsModel::House) { // it can be written in
         const int y = o.rect.top() + kTop + QFontMetrics(o.font).height() + 1;
@@ -37,7 +37,7 @@ void paintGround(QPainter& p, const QStyleOptionViewItem& o, const QModelIndex& 
         p.drawLine(o.rect.left() + kSide, y, o.rect.right() - kSide, y);
     }
     if (o.state & QStyle::State_HasFocus) {
-        p.setPen(QPen(k.accent, 2));
+        p.setPen(QPen(k.accent, k.stroke + 1));
         p.drawRect(o.rect.adjusted(1, 1, -2, -2));
     }
 }
@@ -80,7 +80,6 @@ QWidget* LimitsDelegate::createEditor(QWidget* parent, const QStyleOptionViewIte
     if (!limit) return nullptr;
     auto* editor = new CellEditor(parent);
     editor->setAccessibleName(tr("This house: %1").arg(say(limit->spec.meaning)));
-    edited_ = index;
     const QPersistentModelIndex at(index);
     connect(editor, &QLineEdit::textEdited, this, [this, editor, at](const QString& text) {
         editor->setTrouble({});
@@ -97,7 +96,7 @@ void LimitsDelegate::updateEditorGeometry(QWidget* editor, const QStyleOptionVie
 }
 
 std::optional<Message> LimitsDelegate::fault(CellEditor& editor) const {
-    const HouseLimit* limit = edited_.isValid() ? limits_.limitAt(edited_.row()) : nullptr;
+    const HouseLimit* limit = edited().isValid() ? limits_.limitAt(edited().row()) : nullptr;
     if (!limit) return std::nullopt;
     const auto read = readLimitCell(editor.text(), limit->spec);
     return read ? std::nullopt : std::optional(read.why());

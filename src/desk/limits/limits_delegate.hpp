@@ -28,7 +28,6 @@ private:
     [[nodiscard]] std::optional<Message> fault(CellEditor& editor) const override;
 
     LimitsModel& limits_;
-    mutable QPersistentModelIndex edited_;
 };
 
 } // namespace bw

@@ -51,6 +51,7 @@ ProposeStrip::ProposeStrip(Draft& draft, QWidget* parent, std::chrono::milliseco
     connect(&runner_, &ProposeRunner::played, this, &ProposeStrip::takePlayed);
     connect(&runner_, &ProposeRunner::progressed, this,
             [this](double best, double bound) { words_->setText(lookingWords(best, bound)); });
+    connect(&runner_, &ProposeRunner::progressed, this, &ProposeStrip::progressed);
     hide();
 }
 
@@ -138,7 +139,7 @@ void ProposeStrip::ask(ProposeOptions options, Message step) {
 void ProposeStrip::enter(State state) {
     const QWidget* focus = here() ? QApplication::focusWidget() : nullptr;
     if (state_ == State::Away) before_ = draft_.place();
-    state_ = state;
+    setState(state);
     about_ = draft_.shown();
     revision_ = draft_.gym().gymRevision();
     const bool shown = state == State::Shown, many = proposal_.answers.size() > 1;
@@ -149,6 +150,12 @@ void ProposeStrip::enter(State state) {
     body_->setVisible(shown);
     show();
     if (focus && focus != QApplication::focusWidget()) setFocus(); // it was on a button that went
+}
+
+void ProposeStrip::setState(State state) {
+    const bool was = looking();
+    state_ = state;
+    if (was != looking()) Q_EMIT lookingChanged();
 }
 
 void ProposeStrip::say(const QString& words) {
@@ -268,7 +275,7 @@ void ProposeStrip::follow() {
 void ProposeStrip::close() {
     const bool wasHere = here();
     runner_.drop();
-    state_ = State::Away;
+    setState(State::Away);
     about_.reset();
     proposal_ = {};
     hide();
@@ -319,7 +326,7 @@ void ProposeStrip::paintEvent(QPaintEvent* event) {
     QFrame::paintEvent(event);
     if (!hasFocus()) return;
     QPainter p(this);
-    p.setPen(QPen(inks().accent, 2));
+    p.setPen(QPen(inks().accent, inks().stroke + 1));
     p.drawRect(rect().adjusted(1, 1, -1, -1));
 }
 

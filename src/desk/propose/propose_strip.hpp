@@ -35,7 +35,9 @@ public:
     [[nodiscard]] bool playing() const { return playing_; } // the classes of the answers
 
 Q_SIGNALS:
-    void left();                  // by itself or by the coach, who was here
+    void lookingChanged();
+    void progressed(double best, double bound); // penalties, while it is looking
+    void left();                                // by itself or by the coach, who was here
     void failed(bw::Message why); // the answer could not be stored, and is still on show
 
 protected:
@@ -57,6 +59,7 @@ private:
     void takePlayed(const ProposeRunner::Found& found);
     void refuse(const Message& why);
     void enter(State state);
+    void setState(State state);
     void say(const QString& words);
     void offer();
     void mark(const ProposedMonth& answer);

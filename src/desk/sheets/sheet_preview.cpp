@@ -113,7 +113,7 @@ void SheetPreview::paintEvent(QPaintEvent*) {
     const QRectF paper = paperRect();
     p.fillRect(paper.translated(2, 3), QColor(0, 0, 0, 40));
     p.fillRect(paper, Qt::white);
-    p.setPen(QPen(hasFocus() ? k.accent : k.line, hasFocus() ? 2 : 1));
+    p.setPen(QPen(hasFocus() ? k.accent : k.line, hasFocus() ? k.stroke + 1 : k.stroke));
     p.drawRect(paper.adjusted(-0.5, -0.5, 0.5, 0.5));
     p.save();
     p.setClipRect(paper);

@@ -29,8 +29,8 @@ constexpr SheetKind kSheets[] = {SheetKind::Wall, SheetKind::Cards, SheetKind::N
 constexpr int kColumn = 260;
 } // namespace
 
-SheetsPage::SheetsPage(Draft& draft, QWidget* parent)
-    : QWidget(parent), draft_(draft), maker_(draft) {
+SheetsPage::SheetsPage(Draft& draft, WorkLine& work, QWidget* parent)
+    : QWidget(parent), draft_(draft), work_(work), maker_(draft) {
     preview_ = new SheetPreview(this);
     auto* across = new QHBoxLayout(this);
     across->setContentsMargins(0, 0, 0, 0);
@@ -72,12 +72,10 @@ QWidget* SheetsPage::makeColumn() {
     connect(form_, &SheetForm::changed, this, &SheetsPage::keepChoices);
     report_ = makeWords(column, "report");
     told_ = makeWords(column, "told");
-    work_ = new WorkLine(column);
     for (QWidget* w : std::initializer_list<QWidget*>{title, sheets_, form_, report_})
         layout->addWidget(w);
     layout->addStretch(1);
     layout->addWidget(told_);
-    layout->addWidget(work_);
     layout->addWidget(makeButtons());
     return column;
 }
@@ -168,7 +166,7 @@ void SheetsPage::print() {
     if (layout_.pages.empty()) return;
     std::optional<WorkLine::Run> run; // begins after the question which printer
     const auto step = [&](int done) {
-        if (!run) run.emplace(*work_, tr("Printing"), static_cast<int>(layout_.pages.size()));
+        if (!run) run.emplace(work_, tr("Printing"), static_cast<int>(layout_.pages.size()));
         return run->at(done);
     };
     const Result<Printed> printed = printSheet(layout_, this, step);
@@ -203,11 +201,12 @@ void SheetsPage::saveAll() {
 }
 
 bool SheetsPage::keepAllIn(const QString& folder) {
-    WorkLine::Run run(*work_, tr("Writing sheets"), 0);
+    WorkLine::Run run(work_, tr("Writing sheets"), static_cast<int>(std::size(kSheets)));
+    int done = 0;
     for (const SheetKind kind : kSheets) {
         const auto choices = rememberedOptions(kind, draft_.gym().gym().settings);
-        const auto made = maker_.layOut(kind, choices, [&](int done, int) { return run.at(done); });
-        if (!run.at(0)) {
+        const auto made = maker_.layOut(kind, choices, [&](int, int) { return run.at(done); });
+        if (!run.at(done++)) {
             tell(tr("Stopped. The sheets written so far are kept in %1.")
                      .arg(QDir::toNativeSeparators(folder)));
             return false;

@@ -18,7 +18,7 @@ class WorkLine;
 class SheetsPage : public QWidget {
     Q_OBJECT
 public:
-    SheetsPage(Draft& draft, QWidget* parent); // the draft must outlive it
+    SheetsPage(Draft& draft, WorkLine& work, QWidget* parent); // both must outlive it
 
     void print();
     void savePdf();
@@ -46,6 +46,7 @@ private:
     [[nodiscard]] SheetOptions options() const;
 
     Draft& draft_;
+    WorkLine& work_;
     SheetMaker maker_;
     Layout layout_;
     bool stale_ = true;
@@ -53,7 +54,6 @@ private:
     SheetForm* form_ = nullptr;
     QLabel* report_ = nullptr;
     QLabel* told_ = nullptr;
-    WorkLine* work_ = nullptr;
     std::vector<QPushButton*> buttons_;
     SheetPreview* preview_ = nullptr;
 };

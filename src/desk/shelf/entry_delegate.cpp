@@ -53,7 +53,7 @@ void paintGround(QPainter& p, const QStyleOptionViewItem& o, const QModelIndex& 
                    o.rect.top() + kPart / 2);
     }
     if (o.state & QStyle::State_HasFocus) {
-        p.setPen(QPen(k.accent, 2));
+        p.setPen(QPen(k.accent, k.stroke + 1));
         p.drawRect(line.adjusted(1, 1, -1, -1));
     }
 }
@@ -96,7 +96,6 @@ QWidget* EntryDelegate::createEditor(QWidget* parent, const QStyleOptionViewItem
     auto* editor = new WordLine(WordLine::Between::Commas, parent);
     editor->setAccessibleName(index.data(Qt::AccessibleTextRole).toString());
     editor->setWords(entry_.wordsFor(index.row()));
-    edited_ = index;
     connect(editor, &QLineEdit::textEdited, this, [this, editor] {
         editor->setTrouble({});
         Q_EMIT clear();
@@ -112,7 +111,7 @@ void EntryDelegate::updateEditorGeometry(QWidget* editor, const QStyleOptionView
 }
 
 std::optional<Message> EntryDelegate::fault(CellEditor& editor) const {
-    return edited_.isValid() ? entry_.fault(edited_.row(), editor.text()) : std::nullopt;
+    return edited().isValid() ? entry_.fault(edited().row(), editor.text()) : std::nullopt;
 }
 
 } // namespace bw

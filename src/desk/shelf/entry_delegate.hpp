@@ -25,7 +25,6 @@ private:
     [[nodiscard]] std::optional<Message> fault(CellEditor& editor) const override;
 
     EntryModel& entry_;
-    mutable QPersistentModelIndex edited_;
 };
 
 } // namespace bw

@@ -79,7 +79,7 @@ void FamilyNode::paintEvent(QPaintEvent*) {
     p.setPen(QPen(hasFocus() ? k.accent
                   : lit      ? k.quiet
                              : k.line,
-                  hasFocus() ? 2 : 1, empty ? Qt::DashLine : Qt::SolidLine));
+                  hasFocus() ? k.stroke + 1 : k.stroke, empty ? Qt::DashLine : Qt::SolidLine));
     p.setBrush(who_.kin ? k.paper : k.wash);
     p.drawRoundedRect(QRectF(rect()).adjusted(1, 1, -1, -1), 3, 3);
     p.setPen(empty || who_.faint ? k.quiet : k.ink);

@@ -24,7 +24,7 @@ public:
         p->save();
         p->fillRect(o.rect, o.state & QStyle::State_Selected ? k.wash : k.paper);
         if (o.state & QStyle::State_HasFocus) {
-            p->setPen(QPen(k.accent, 2));
+            p->setPen(QPen(k.accent, k.stroke + 1));
             p->drawRect(o.rect.adjusted(1, 1, -1, -1));
         }
         QFont font = o.font;

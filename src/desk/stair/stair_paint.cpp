@@ -42,7 +42,7 @@ public:
         profile();
         for (std::size_t i = 0; i < it_.steps.size(); ++i) words(static_cast<int>(i));
         if (it_.focus) {
-            p_.setPen(QPen(k_.accent, 2));
+            p_.setPen(QPen(k_.accent, k_.stroke + 1));
             p_.setBrush(Qt::NoBrush);
             p_.drawRect(g_.step(it_.week, rir(it_.week)).adjusted(3, 3, -3, -3));
         }
@@ -60,7 +60,8 @@ private:
         const double right = g_.plot.right();
         for (int rpe = 0; rpe <= kMostRpe; ++rpe) {
             const double y = crisp(yAt(rpe));
-            p_.setPen(QPen(mixedInk(k_.paper, k_.line, rpe % 5 == 0 ? 0.9 : 0.4), 1));
+            const double weight = (rpe % 5 == 0 ? 0.9 : 0.4) * (k_.highContrast ? 0.35 : 1);
+            p_.setPen(QPen(mixedInk(k_.paper, k_.line, weight), 1)); // words stand on them
             p_.drawLine(QPointF(g_.plot.left(), y), QPointF(right, y));
         }
     }

@@ -37,7 +37,7 @@ public:
         else
             figures(*p, room, o.font, i);
         if (o.state & QStyle::State_HasFocus && table->hasFocus()) {
-            p->setPen(QPen(k.accent, 2));
+            p->setPen(QPen(k.accent, k.stroke + 1));
             p->drawRect(o.rect.adjusted(1, 1, -1, -1));
         }
         p->restore();
