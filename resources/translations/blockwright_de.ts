@@ -4282,11 +4282,6 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <translation>Eine Kraftübung mehr, die %1 trainiert</translation>
     </message>
     <message>
-        <location filename="../../src/desk/backups/backup_preview.cpp"/>
-        <source>One of the two is of an earlier format, so they are not compared line by line.</source>
-        <translation>Eine der beiden hat ein früheres Format, deshalb werden sie nicht Zeile für Zeile verglichen.</translation>
-    </message>
-    <message>
         <location filename="../../src/desk/sheets/sheet_report.cpp"/>
         <source>One page.</source>
         <translation>Eine Seite.</translation>
@@ -5652,6 +5647,11 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <translation>Das sind zusammen mehr als 1000.</translation>
     </message>
     <message>
+        <location filename="../../src/desk/backups/backup_preview.cpp"/>
+        <source>They can&apos;t be compared line by line: one is of an earlier format, or holds what this Blockwright can&apos;t read.</source>
+        <translation>Sie lassen sich nicht Zeile für Zeile vergleichen: eine hat ein früheres Format oder enthält, was dieses Blockwright nicht lesen kann.</translation>
+    </message>
+    <message>
         <location filename="../../src/interchange/read_bundle.cpp"/>
         <source>This bundle is larger than the %1 MiB that can be read. Export fewer results at a time.</source>
         <translation>Dieses Bündel ist größer als die %1 MiB, die sich lesen lassen. Weniger Ergebnisse auf einmal ausgeben.</translation>
@@ -6169,8 +6169,8 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
     </message>
     <message>
         <location filename="../../src/desk/backups/backup_words.cpp"/>
-        <source>Would change: %1.</source>
-        <translation>Würde anders: %1.</translation>
+        <source>Would change – %1.</source>
+        <translation>Würde anders – %1.</translation>
     </message>
     <message>
         <location filename="../../src/desk/backups/backup_preview.cpp"/>
@@ -6179,8 +6179,8 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
     </message>
     <message>
         <location filename="../../src/desk/backups/backup_words.cpp"/>
-        <source>Would come back: %1.</source>
-        <translation>Käme zurück: %1.</translation>
+        <source>Would come back – %1.</source>
+        <translation>Käme zurück – %1.</translation>
     </message>
     <message>
         <location filename="../../src/desk/backups/backup_preview.cpp"/>
@@ -6194,8 +6194,8 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
     </message>
     <message>
         <location filename="../../src/desk/backups/backup_words.cpp"/>
-        <source>Would go: %1.</source>
-        <translation>Fiele weg: %1.</translation>
+        <source>Would go – %1.</source>
+        <translation>Fiele weg – %1.</translation>
     </message>
     <message>
         <location filename="../../src/desk/limits/limit_effect.cpp"/>
