@@ -36,9 +36,9 @@ HandbookWindow& openHandbook(QWidget* part, const QString& place) {
         owner = new Owner(window);
         owner->setObjectName(name);
     }
-    owner->handbook.goTo(place);
     if (owner->handbook.isMinimized()) owner->handbook.showNormal();
-    owner->handbook.show();
+    owner->handbook.show(); // first: where a part stands depends on the width
+    owner->handbook.goTo(place);
     owner->handbook.raise();
     owner->handbook.activateWindow();
     return owner->handbook;
