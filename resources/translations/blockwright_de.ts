@@ -1309,8 +1309,8 @@ Was jetzt da ist, wird zuerst gesichert, ein Zurück bleibt also möglich. Was v
     </message>
     <message>
         <location filename="../../src/desk/frame/launch.cpp"/>
-        <source>--theme %1: it is system, light or dark.</source>
-        <translation>--theme %1: möglich sind system, light oder dark.</translation>
+        <source>--theme %1: it is system, light, dark or contrast.</source>
+        <translation>--theme %1: möglich sind system, light, dark oder contrast.</translation>
     </message>
     <message>
         <location filename="../../src/desk/ledger/ledger_actions.cpp"/>
@@ -2284,8 +2284,8 @@ Die Taste Rechts übernimmt den Rest eines Worts.</translation>
     </message>
     <message>
         <location filename="../../src/desk/frame/launch.cpp"/>
-        <source>Colours: system, light or dark.</source>
-        <translation>Farben: system, light oder dark.</translation>
+        <source>Colours: system, light, dark or contrast.</source>
+        <translation>Farben: system, light, dark oder contrast.</translation>
     </message>
     <message>
         <location filename="../../src/desk/shelf/shelf_table.cpp"/>
@@ -3102,6 +3102,11 @@ Die Taste Rechts übernimmt den Rest eines Worts.</translation>
         <translation>Hilfe</translation>
     </message>
     <message>
+        <location filename="../../src/desk/frame/menus.cpp"/>
+        <source>High &amp;contrast</source>
+        <translation>Hoher &amp;Kontrast</translation>
+    </message>
+    <message>
         <location filename="../../src/core/rules/book/horizontal_vertical.cpp"/>
         <source>Horizontal sets of the upper body for every vertical one, in the month.</source>
         <translation>Horizontale Sätze des Oberkörpers je vertikalem, im Monat.</translation>
@@ -3226,6 +3231,11 @@ Die Taste Rechts übernimmt den Rest eines Worts.</translation>
         <location filename="../../src/core/rules/book/pattern_missing.cpp"/>
         <source>How much of an exercise must be of a pattern for it to count as training it.</source>
         <translation>Wie viel einer Übung zu einem Muster gehören muss, damit sie als Training dafür zählt.</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/propose/propose_line.cpp"/>
+        <source>How much of the proposal is proved, in per cent</source>
+        <translation>Wie weit der Vorschlag bewiesen ist, in Prozent</translation>
     </message>
     <message>
         <location filename="../../src/core/rules/book/finisher_dose.cpp"/>
@@ -3560,6 +3570,11 @@ Die Taste Rechts übernimmt den Rest eines Worts.</translation>
         <location filename="../../src/desk/shelf/shelf_page.cpp"/>
         <source>Look through its lines: only the name is yours so far. Enter opens one.</source>
         <translation>Die Zeilen durchsehen: bisher ist nur der Name eigen. Die Eingabetaste öffnet eine.</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/propose/propose_line.cpp"/>
+        <source>Looking for proposals</source>
+        <translation>Sucht Vorschläge</translation>
     </message>
     <message>
         <location filename="../../src/desk/propose/propose_strip.cpp"/>
@@ -5059,11 +5074,13 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
     <message>
         <location filename="../../src/desk/floor/floor_line.cpp"/>
         <location filename="../../src/desk/frame/work_line.cpp"/>
+        <location filename="../../src/desk/propose/propose_line.cpp"/>
         <location filename="../../src/desk/propose/propose_strip.cpp"/>
         <source>Stop</source>
         <translation>Anhalten</translation>
     </message>
     <message>
+        <location filename="../../src/desk/propose/propose_line.cpp"/>
         <location filename="../../src/desk/propose/propose_strip.cpp"/>
         <source>Stop looking and keep the best so far</source>
         <translation>Suche beenden und das bisher Beste behalten</translation>
@@ -7646,6 +7663,7 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <translation>%1 ausmustern</translation>
     </message>
     <message>
+        <location filename="../../src/desk/bench/exercise_editor.cpp"/>
         <location filename="../../src/desk/shelf/shelf_filter.cpp"/>
         <location filename="../../src/desk/shelf/shelf_page.cpp"/>
         <source>retired</source>
@@ -8457,6 +8475,11 @@ und %3 weitere; „bwright import“ listet alle auf.</translation>
         <location filename="../../src/core/ledger/set_shorthand.cpp"/>
         <source>“%1” is out of range: at most 1000 repetitions, 2000 kg, 10 left and 100 sets.</source>
         <translation>„%1“ geht nicht: höchstens 1000 Wiederholungen, 2000 kg, 10 übrig und 100 Sätze.</translation>
+    </message>
+    <message>
+        <location filename="../../src/desk/bench/sheet_delegate.cpp"/>
+        <source>“%1” is retired: no longer offered, but it may stand here. Ctrl+R on the Shelf brings it back.</source>
+        <translation>„%1“ ist ausgemustert: nicht mehr angeboten, darf hier aber stehen. Strg+R im Regal holt die Übung zurück.</translation>
     </message>
     <message>
         <location filename="../../src/store/restoring.cpp"/>

@@ -93,7 +93,7 @@ struct Sheets : RailGym {
     SheetPreview& preview() { return *page.findChild<SheetPreview*>(); }
 
     QWidget status;
-    WorkLine work{&status};
+    WorkLine work{&status, std::chrono::milliseconds{0}};
     SheetsPage page;
 };
 

@@ -58,6 +58,7 @@ void FindingsPanel::assemble() {
     head->addStretch(1);
     head->addWidget(behind_);
     behind_->setObjectName(QStringLiteral("floor-behind"));
+    behind_->setToolTip(behind_->text());
     behind_->setEnabled(false); // the quiet colour
     behind_->hide();
     blink_.setSingleShot(true);

@@ -9,9 +9,9 @@
 
 namespace bw {
 
-WorkLine::WorkLine(QWidget* parent)
+WorkLine::WorkLine(QWidget* parent, std::chrono::milliseconds blink)
     : QWidget(parent), what_(new QLabel(this)), bar_(new QProgressBar(this)),
-      stop_(new QPushButton(tr("Stop"), this)) {
+      stop_(new QPushButton(tr("Stop"), this)), blink_(blink) {
     bar_->setMaximumWidth(160);
     bar_->setTextVisible(false);
     stop_->setAccessibleName(tr("Stop the work that is running"));
@@ -64,8 +64,7 @@ WorkLine::Run::~Run() {
 }
 
 bool WorkLine::Run::at(int done) {
-    constexpr qint64 kBlink = 40; // milliseconds between two looks at the keyboard
-    if (sinceShown_.elapsed() >= kBlink) {
+    if (sinceShown_.elapsed() >= line_.blink_.count()) {
         sinceShown_.restart();
         line_.bar_->setValue(done);
         QApplication::processEvents();

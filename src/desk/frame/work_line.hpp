@@ -9,6 +9,8 @@
 #include <QPointer>
 #include <QWidget>
 
+#include <chrono>
+
 class QLabel;
 class QProgressBar;
 class QPushButton;
@@ -18,7 +20,9 @@ namespace bw {
 class WorkLine : public QWidget {
     Q_OBJECT
 public:
-    explicit WorkLine(QWidget* parent);
+    // Between two looks at the keyboard; the work goes on for so long unseen.
+    static constexpr std::chrono::milliseconds kBlink{40};
+    explicit WorkLine(QWidget* parent, std::chrono::milliseconds blink = kBlink);
 
     class Run {
     public:
@@ -43,6 +47,7 @@ private:
     QLabel* what_;
     QProgressBar* bar_;
     QPushButton* stop_;
+    std::chrono::milliseconds blink_;
     bool running_ = false, stopped_ = false;
 };
 

@@ -16,6 +16,10 @@
 
 namespace bw {
 
+namespace {
+constexpr int kWidth = 520;
+}
+
 // One flag in its fields.
 class MemberDialog::FlagLine : public QWidget {
 public:
@@ -63,12 +67,13 @@ private:
 MemberDialog::MemberDialog(Member member, bool fresh, QWidget* parent)
     : QDialog(parent), member_(std::move(member)), name_(new QLineEdit(plain(member_.name), this)),
       active_(new QCheckBox(tr("&Comes to class"), this)), flags_(new QVBoxLayout),
-      trouble_(new QLabel(this)) {
+      about_(new QLabel(this)), trouble_(new QLabel(this)) {
     setWindowTitle(fresh ? tr("Add a member") : tr("Name and flags"));
     assemble(fresh);
     for (const Flag& flag : member_.flags) addFlag(flag);
     dressAsFrame(this);
-    resize(520, sizeHint().height());
+    about_->setMinimumHeight(about_->heightForWidth(kWidth - 40)); // a layout would squeeze it
+    resize(kWidth, sizeHint().height());
 }
 
 void MemberDialog::assemble(bool fresh) {
@@ -83,20 +88,19 @@ void MemberDialog::assemble(bool fresh) {
     for (QAbstractButton* b : buttons->buttons()) b->setIcon({});
     auto* label = new QLabel(tr("&Name"), this);
     label->setBuddy(name_);
-    auto* about = new QLabel(tr("“avoid” rules out every exercise that asks for it, “limit” those "
-                                "that ask for most of it. A flag only looks for another exercise; "
-                                "about pain, injury or return to training a licensed professional "
-                                "decides."),
-                             this);
-    about->setWordWrap(true);
-    about->setProperty("quiet", true);
+    about_->setText(tr("“avoid” rules out every exercise that asks for it, “limit” those "
+                       "that ask for most of it. A flag only looks for another exercise; "
+                       "about pain, injury or return to training a licensed professional "
+                       "decides."));
+    about_->setWordWrap(true);
+    about_->setProperty("quiet", true);
     trouble_->setObjectName(QStringLiteral("trouble"));
     trouble_->hide();
     auto* column = new QVBoxLayout(this);
     for (QWidget* w : std::initializer_list<QWidget*>{label, name_, active_}) column->addWidget(w);
     column->addLayout(flags_);
     column->addWidget(add, 0, Qt::AlignLeft);
-    for (QWidget* w : std::initializer_list<QWidget*>{about, trouble_}) column->addWidget(w);
+    for (QWidget* w : std::initializer_list<QWidget*>{about_, trouble_}) column->addWidget(w);
     column->addStretch(1);
     column->addWidget(buttons);
     connect(add, &QPushButton::clicked, this, [this] {

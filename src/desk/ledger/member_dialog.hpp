@@ -28,7 +28,7 @@ private:
     QLineEdit* name_;
     QCheckBox* active_;
     QVBoxLayout* flags_;
-    QLabel* trouble_;
+    QLabel *about_, *trouble_;
     std::vector<FlagLine*> lines_;
 };
 

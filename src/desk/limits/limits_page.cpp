@@ -95,7 +95,7 @@ QWidget* LimitsPage::makeHead() {
 QWidget* LimitsPage::makeSide() {
     auto* side = paper(this);
     dressAsFrame(side);
-    auto* buttons = new QHBoxLayout;
+    auto* buttons = new QVBoxLayout; // room for the words of any language
     buttons->setContentsMargins(12, 6, 12, 10);
     buttons->addWidget(one_);
     buttons->addStretch(1);
@@ -105,7 +105,8 @@ QWidget* LimitsPage::makeSide() {
     column->setSpacing(0);
     column->addWidget(effect_, 1);
     column->addLayout(buttons);
-    side->setMinimumWidth(200);
+    const int widest = std::max(one_->sizeHint().width(), all_->sizeHint().width());
+    side->setMinimumWidth(std::max(200, widest + 28));
     return side;
 }
 
