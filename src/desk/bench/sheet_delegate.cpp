@@ -38,14 +38,8 @@ QWidget* SheetDelegate::exerciseEditor(QWidget* parent, const QModelIndex& index
         cell->gym, {sectionAt(cell->block, cell->row.place)->kind, slot->patterns}, parent);
     const QPersistentModelIndex at(index);
     connect(editor, &ExerciseEditor::lit, this, [this, at](const Exercise* e) {
-        if (!e) return;
-        sheet_.tryExercise(at, *e);
-        if (e->retired)
-            Q_EMIT trouble({"“%1” is retired: no longer offered, but it may stand here. Ctrl+R on "
-                            "the Shelf brings it back.",
-                            {e->name}});
-        else
-            Q_EMIT clear();
+        if (e) sheet_.tryExercise(at, *e);
+        tellOf(e);
     });
     connect(editor, &ExerciseEditor::taken, this, [this, editor](int step) {
         auto* self = const_cast<SheetDelegate*>(this);
@@ -59,14 +53,21 @@ QWidget* SheetDelegate::exerciseEditor(QWidget* parent, const QModelIndex& index
 
 void SheetDelegate::follow(CellEditor* editor, const QModelIndex& index) const {
     const QPersistentModelIndex at(index);
-    const bool exercise = qobject_cast<ExerciseEditor*>(editor);
-    connect(editor, &QLineEdit::textEdited, this,
-            [this, editor, at, exercise](const QString& text) {
-                editor->setTrouble({});
-                Q_EMIT clear();
-                if (!exercise)
-                    (void)sheet_.tryText(at, text); // said only when the coach wants to leave
-            });
+    const auto* finder = qobject_cast<ExerciseEditor*>(editor);
+    connect(editor, &QLineEdit::textEdited, this, [this, editor, at, finder](const QString& text) {
+        editor->setTrouble({});
+        tellOf(finder ? finder->chosen() : nullptr);
+        if (!finder) (void)sheet_.tryText(at, text); // said only when the coach wants to leave
+    });
+}
+
+void SheetDelegate::tellOf(const Exercise* lit) const {
+    if (lit && lit->retired)
+        Q_EMIT trouble({"“%1” is retired: no longer offered, but it may stand here. Ctrl+R on "
+                        "the Shelf brings it back.",
+                        {lit->name}});
+    else
+        Q_EMIT clear();
 }
 
 void SheetDelegate::setModelData(QWidget* widget, QAbstractItemModel* model,

@@ -8,6 +8,7 @@ namespace bw {
 
 class ExerciseEditor;
 class SheetModel;
+struct Exercise;
 
 class SheetDelegate : public CellDelegate {
     Q_OBJECT
@@ -29,6 +30,7 @@ Q_SIGNALS:
 private:
     QWidget* exerciseEditor(QWidget* parent, const QModelIndex& index) const;
     void follow(CellEditor* editor, const QModelIndex& index) const;
+    void tellOf(const Exercise* lit) const; // that it is retired; null: nothing is lit
     [[nodiscard]] std::optional<Message> fault(CellEditor& editor) const override;
 
     SheetModel& sheet_;
