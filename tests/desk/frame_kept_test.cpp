@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What is found again at the next start: place, month, week, window and the parts of a page.
+#include "desk/bench/bench_page.hpp"
 #include "desk/frame/actions.hpp"
 #include "desk/frame/kept_view.hpp"
 #include "desk/frame/remembered.hpp"
@@ -11,6 +12,8 @@
 #include <QMenu>
 #include <QMenuBar>
 #include <QScreen>
+#include <QSplitter>
+#include <QTest>
 
 #include <fstream>
 
@@ -50,6 +53,30 @@ TEST_CASE("A month, week or place that is not there any more changes nothing") {
     CHECK(d.work().page() == bench);
     CHECK(d.work().draft().month()->text() == "2026-11");
     CHECK(d.work().draft().week().number() == 2);
+}
+
+TEST_CASE("A part of a page that was dragged has its width again") {
+    FrameDesk d;
+    d.openSmallGym();
+    auto* split = d.work().bench().findChild<QSplitter*>();
+    const int before = split->sizes().value(1);
+    QSplitterHandle* handle = split->handle(1);
+    QTest::mousePress(handle, Qt::LeftButton, {}, handle->rect().center());
+    QTest::mouseMove(handle, handle->rect().center() - QPoint(60, 0));
+    QTest::mouseRelease(handle, Qt::LeftButton, {}, handle->rect().center() - QPoint(60, 0));
+    d.settle();
+    const int dragged = split->sizes().value(1);
+    REQUIRE(dragged > before + 30);
+    MainWindow next;
+    next.showNormal();
+    next.resize(d.window.size());
+    d.settle();
+    REQUIRE(next.size() == d.window.size());
+    next.take(gymFor());
+    d.settle();
+    d.settle();
+    CHECK(std::abs(next.workspace()->bench().findChild<QSplitter*>()->sizes().value(1) - dragged) <
+          4);
 }
 
 TEST_CASE("A window is where it was, and on a screen when that one has gone") {

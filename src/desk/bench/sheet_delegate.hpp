@@ -9,6 +9,7 @@ namespace bw {
 struct Exercise;
 class ExerciseEditor;
 class SheetModel;
+struct Exercise;
 
 class SheetDelegate : public CellDelegate {
     Q_OBJECT
