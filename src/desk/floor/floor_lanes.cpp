@@ -254,7 +254,12 @@ void FloorLanes::paintEvent(QPaintEvent*) {
     QPainter painter(viewport());
     painter.setFont(font());
     painter.fillRect(viewport()->rect(), inks().paper);
-    if (plan_.lanes.empty()) return;
+    if (plan_.lanes.empty()) {
+        const double wide = inks().stroke + 1;
+        painter.setPen(QPen(hasFocus() ? inks().accent : inks().paper, wide));
+        painter.drawRect(QRectF(viewport()->rect()).adjusted(wide / 2, wide / 2, -wide, -wide));
+        return;
+    }
     marks_.focus = hasFocus();
     paintLanes(painter, view_, plan_, geometryNow(), marks_, inks());
 }

@@ -44,6 +44,7 @@ WaitTable::WaitTable(QWidget* parent) : QTableView(parent), model_(new WaitModel
     setSelectionBehavior(SelectRows);
     setSelectionMode(SingleSelection);
     setTabKeyNavigation(false);
+    setFocusPolicy(Qt::NoFocus); // while it is empty
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     verticalHeader()->hide();
     verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 5);
@@ -60,6 +61,7 @@ void WaitTable::show(const FloorView& view) {
     const int row = currentIndex().row();
     model_->show(view);
     if (row >= 0 && row < model_->rowCount()) setCurrentIndex(model_->index(row, 0));
+    setFocusPolicy(model_->rowCount() > 0 ? Qt::StrongFocus : Qt::NoFocus);
 }
 
 } // namespace bw

@@ -7,6 +7,7 @@
 #include "desk/limits/limits_model.hpp"
 
 #include <QEvent>
+#include <QPainter>
 #include <QScrollBar>
 
 #include <algorithm>
@@ -59,6 +60,25 @@ void LimitEffect::show(const Rule* rule, const HouseLimit* limit,
     limit_ = limit;
     typed_ = typed;
     draw();
+}
+
+void LimitEffect::paintEvent(QPaintEvent* event) {
+    QTextBrowser::paintEvent(event);
+    if (!hasFocus()) return;
+    QPainter p(viewport());
+    const double wide = inks().stroke + 1;
+    p.setPen(QPen(inks().accent, wide));
+    p.drawRect(QRectF(viewport()->rect()).adjusted(wide / 2, wide / 2, -wide, -wide));
+}
+
+void LimitEffect::focusInEvent(QFocusEvent* event) {
+    QTextBrowser::focusInEvent(event);
+    viewport()->update();
+}
+
+void LimitEffect::focusOutEvent(QFocusEvent* event) {
+    QTextBrowser::focusOutEvent(event);
+    viewport()->update();
 }
 
 void LimitEffect::draw() {
