@@ -99,6 +99,7 @@ Result<BackupMade> backUp(const fs::path& gymFile, BackupReason reason, WallTime
             refuseForeign(path, migrations());
             const auto mode = mayChange(path) ? Database::Mode::Write : lookingMode(path);
             Database db(path, mode, !leftOver(path, "-wal"));
+            requireSound(db, path); // a copy may hide what is damaged
             return backUpInto(db, path, reason, now);
         });
     });

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/files.hpp"
 
+#include <atomic>
 #include <cerrno>
 #include <charconv>
 #include <csignal>
@@ -53,7 +54,7 @@ Descriptor& Descriptor::operator=(Descriptor&& other) noexcept {
 }
 
 FileInTheMaking::FileInTheMaking(const fs::path& target) : target_(target) {
-    static int count = 0;
+    static std::atomic<int> count{0};
     path_ = folderOf(target) /
             (startInTheMaking(target) + std::to_string(::getpid()) + "-" + std::to_string(++count));
     const Descriptor fd(::open(path_.c_str(), O_CREAT | O_EXCL | O_RDWR | O_CLOEXEC, 0600));

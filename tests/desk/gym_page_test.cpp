@@ -129,10 +129,22 @@ TEST_CASE("Space ticks kit and unticks it, says what goes with it, and is one st
     CHECK(desk.at("mat").units == 12);
     CHECK(desk.file->stored.findKit(kit("mat"))->units == 12);
     CHECK(desk.shown("gym-lost").isEmpty());
-    QTest::mouseClick(desk.table->viewport(), Qt::LeftButton, {},
-                      desk.table->visualRect(desk.table->currentIndex()).topLeft() +
-                          QPoint(12, 10));
-    CHECK(desk.at("mat").units == 0);
+}
+
+TEST_CASE("A click anywhere on the box of a line ticks it once") {
+    Desk desk;
+    desk.page.resize(1600, 640);
+    QCoreApplication::processEvents();
+    desk.go("mat");
+    const QRect cell = desk.table->visualRect(desk.table->currentIndex());
+    for (const int x : {5, 12, 20})
+        for (const int y : {2, cell.height() / 2, cell.height() - 3}) {
+            const bool owned = desk.at("mat").units > 0;
+            INFO(x << ", " << y);
+            QTest::mouseClick(desk.table->viewport(), Qt::LeftButton, {},
+                              cell.topLeft() + QPoint(x, y));
+            CHECK((desk.at("mat").units > 0) != owned);
+        }
 }
 
 TEST_CASE("A figure on a name is how many; weights are typed as a list; Enter goes down") {
@@ -207,6 +219,10 @@ TEST_CASE("The last line takes another kind of kit, and letters look for a name"
     CHECK(desk.beside(desk.table).contains(QStringLiteral("in the table already")));
     Desk::enter(Desk::type(desk.table, "Steel club"));
     CHECK(desk.at("steel-club").units == 1);
+    QCoreApplication::processEvents();
+    const KitItem* line = desk.model->itemAt(desk.table->currentIndex().row());
+    REQUIRE(line); // where its weights come next
+    CHECK(line->id == kit("steel-club"));
     CHECK(desk.model->rowOf(kit("steel-club")) > desk.model->rowOf(kit("stability-ball")));
 }
 

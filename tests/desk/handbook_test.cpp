@@ -143,7 +143,7 @@ TEST_CASE("A document is cut at its headings; code and what is for others make n
 
 TEST_CASE("A link out of the Handbook is words with its address, and leads nowhere") {
     const HandbookPage page{
-        "x", "guide.md",
+        nullptr, "guide.md",
         handbookHeadings(QStringLiteral("# One\nSee [a paper](https://example.invalid/p) and "
                                         "[the bundle](bundle.md), <https://example.invalid>.\n"))};
     QTextDocument text;

@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The language of the window: chosen by word or menu, with numbers, months and Qt's own texts.
+#include "desk/bench/cell_editor.hpp"
+#include "desk/bench/sheet_view.hpp"
 #include "desk/frame/actions.hpp"
 #include "desk/frame/language.hpp"
 #include "desk/frame/launch.hpp"
 #include "desk/frame/remembered.hpp"
 #include "desk/frame/words.hpp"
 #include "desk/frame/workspace.hpp"
+#include "desk/gym/gym_table.hpp"
 #include "desk/shelf/entry_words.hpp"
 #include "edit/block_verbs.hpp"
 #include "frame_desk.hpp"
@@ -16,6 +19,7 @@
 #include <QCoreApplication>
 #include <QLocale>
 #include <QMenuBar>
+#include <QTest>
 
 namespace bw::test {
 
@@ -117,6 +121,37 @@ TEST_CASE("A language chosen in the menu is spoken at once, remembered, and lose
     d.settle();
     CHECK(menuTitles(d) == QStringLiteral("Gym View Help"));
     CHECK(d.window.workspace());
+}
+
+TEST_CASE("What is being typed when the language changes is stored, wherever it is typed") {
+    const Speaking english(Language::English);
+    FrameDesk d;
+    d.openSmallGym();
+    d.press(Qt::Key_1, Qt::AltModifier);
+    const Spot spot{*d.work().draft().month(), Place{0, 0, 0}};
+    auto* sheet = d.work().page()->findChild<SheetView*>();
+    REQUIRE(sheet);
+    const auto before = slotAt(*d.gym().block(spot.month), spot.place)->dose;
+    sheet->setFocus();
+    sheet->setCurrentIndex(
+        sheet->model()->index(sheet->currentIndex().row(), static_cast<int>(SheetColumn::Dose)));
+    QTest::keyClicks(sheet, QStringLiteral("7"));
+    REQUIRE(sheet->findChild<CellEditor*>());
+    d.window.setLanguage(Language::German); // by mouse, so that the cell stays open
+    d.settle();
+    CHECK(slotAt(*d.gym().block(spot.month), spot.place)->dose == reps(7, 7));
+    CHECK(before != reps(7, 7));
+    d.press(Qt::Key_K, Qt::ControlModifier | Qt::ShiftModifier);
+    auto* lines = d.work().page()->findChild<GymTable*>();
+    REQUIRE(lines);
+    lines->setFocus();
+    QTest::keyClick(lines, 'E');
+    auto* name = lines->findChild<CellEditor*>();
+    REQUIRE(name);
+    QTest::keyClicks(name, QStringLiteral("bb"));
+    d.window.setLanguage(Language::English);
+    d.settle();
+    CHECK(d.gym().settings.name == "Ebb");
 }
 
 } // namespace bw::test

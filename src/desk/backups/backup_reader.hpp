@@ -16,7 +16,8 @@ struct BackupLook {
     std::optional<BackupDifference> would; // none: the two can't be compared
 };
 [[nodiscard]] BackupLook lookAt(const std::filesystem::path& gymFile,
-                                const std::filesystem::path& backup);
+                                const std::filesystem::path& backup,
+                                const std::stop_token& stop = {});
 
 class BackupReader : public QObject {
     Q_OBJECT

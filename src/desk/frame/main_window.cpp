@@ -15,12 +15,15 @@
 #include "desk/frame/start_page.hpp"
 #include "desk/frame/words.hpp"
 #include "desk/frame/workspace.hpp"
+#include "desk/handbook/handbook.hpp"
 
 #include <QApplication>
 #include <QCloseEvent>
 #include <QMenuBar>
 #include <QScreen>
 #include <QStackedWidget>
+
+#include <utility>
 
 namespace bw {
 
@@ -102,8 +105,7 @@ void MainWindow::rebuildMenus() {
 
 void MainWindow::take(Opening opening, const std::filesystem::path& from) {
     if (!opening) return tell(opening.why(), from);
-    keepView();
-    delete workspace_; // with its gym, and the right to write to it
+    leaveGym(); // and the right to write to its file
     newActions();
     workspace_ = new Workspace(std::move(opening).value(), *actions_, stack_);
     stack_->addWidget(workspace_);
@@ -117,9 +119,20 @@ void MainWindow::take(Opening opening, const std::filesystem::path& from) {
     workspace_->page()->setFocus();
 }
 
+// What is being typed is stored before its page goes.
+std::unique_ptr<OpenGym> MainWindow::leaveGym() {
+    if (!workspace_) return nullptr;
+    if (QWidget* typing = QApplication::focusWidget(); workspace_->isAncestorOf(typing))
+        typing->clearFocus();
+    keepView();
+    disconnect(&workspace_->draft(), nullptr, this, nullptr);
+    auto gym = workspace_->letGo();
+    delete std::exchange(workspace_, nullptr);
+    return gym;
+}
+
 void MainWindow::closeGym() {
-    delete workspace_;
-    workspace_ = nullptr;
+    leaveGym();
     newActions();
     showStart();
     nameWindow();
@@ -207,16 +220,16 @@ void MainWindow::setLanguage(Language language) {
     language_ = language;
     speak(language);
     const bool atStart = stack_->currentWidget() == start_;
+    closeHandbook(*this);     // opened again it is in the other language
     commands_->deleteLater(); // which may be what ran this
     commands_ = new CommandPanel(this);
     start_->deleteLater();
     stack_->insertWidget(0, start_ = new StartPage(stack_));
     wireStart();
     if (workspace_) {
-        keepView();
         const auto month = workspace_->draft().month();
         const QString place = actions_->checkedOf(QStringLiteral("place-"));
-        take(workspace_->letGo());
+        take(leaveGym());
         if (month) workspace_->draft().showMonth(*month);
         if (QAction* go = actions_->find(place)) go->trigger();
     } else {

@@ -52,6 +52,7 @@ protected:
     void closeEvent(QCloseEvent* event) override;
 
 private:
+    std::unique_ptr<OpenGym> leaveGym(); // null: none was open
     void wireStart();
     void newActions();
     void rebuildMenus();

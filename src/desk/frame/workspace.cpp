@@ -38,6 +38,8 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include <utility>
+
 namespace bw {
 
 Workspace::Workspace(std::unique_ptr<OpenGym> gym, Actions& actions, QWidget* parent)
@@ -63,9 +65,14 @@ Workspace::Workspace(std::unique_ptr<OpenGym> gym, Actions& actions, QWidget* pa
     if (GymPage::comesFirst(gym_->gym())) goTo(gymPage_);
 }
 
-Workspace::~Workspace() {
+Workspace::~Workspace() { (void)letGo(); }
+
+// The pages go first: they may store what is being typed.
+std::unique_ptr<OpenGym> Workspace::letGo() {
     listening_.reset();
-    delete content_;
+    disconnect(&draft_, nullptr, content_, nullptr);
+    delete std::exchange(content_, nullptr);
+    return std::move(gym_);
 }
 
 void Workspace::addPlaces(Actions& actions) {

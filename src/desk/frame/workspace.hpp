@@ -41,7 +41,8 @@ public:
     [[nodiscard]] QWidget* page() const; // on show
     // For another workspace; this one is good for nothing but to be deleted then.
     [[nodiscard]] bool hasGym() const { return gym_ != nullptr; }
-    [[nodiscard]] std::unique_ptr<OpenGym> letGo() { return std::move(gym_); }
+    // Nothing may be done with it afterwards but to delete it.
+    [[nodiscard]] std::unique_ptr<OpenGym> letGo();
     // What is not there any more is left as it is.
     void goBackTo(const KeptView& view);
     [[nodiscard]] KeptView view() const;

@@ -110,6 +110,8 @@ void GymPage::wire() {
     connect(gymTable_, &TypedTable::lineChanged, this, &GymPage::showGymLine);
     connect(kitTable_, &TypedTable::lineChanged, this, &GymPage::showKitLine);
     connect(kit_, &KitModel::lost, this, &GymPage::tellLoss);
+    const auto toNew = [this](const KitId& id) { kitTable_->goTo(kit_->rowOf(id)); };
+    connect(kit_, &KitModel::added, this, toNew, Qt::QueuedConnection); // its cell closes first
     connect(usual_, &QPushButton::clicked, this, &GymPage::takeUsual);
     connect(start_, &QPushButton::clicked, this, &GymPage::monthWanted);
     connect(back_, &QPushButton::clicked, this, &GymPage::closed);
@@ -131,8 +133,11 @@ void GymPage::refresh() {
     const std::uint64_t now = draft_.gym().gymRevision();
     if (now != std::exchange(shown_, now)) lost_->hide();
     lines_->refresh();
+    const KitItem* item = kit_->itemAt(kitTable_->currentIndex().row());
+    const auto line = item ? std::optional(item->id) : std::nullopt;
     kit_->refresh();
-    if (!kitTable_->currentIndex().isValid()) kitTable_->goTo(1);
+    if (!kitTable_->currentIndex().isValid())
+        kitTable_->goTo(std::max(1, line ? kit_->rowOf(*line) : 1));
     offer();
     if (gymTable_->hasFocus())
         showGymLine();

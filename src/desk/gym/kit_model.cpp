@@ -181,7 +181,10 @@ bool KitModel::setData(const QModelIndex& i, const QVariant& value, int role) {
     if (const KitItem* item = itemAt(i.row())) return write(KitItem(*item), i.column(), typed);
     if (value.toString().trimmed().isEmpty()) return false;
     const auto added = addKit(gym_, typed);
-    if (!added) Q_EMIT refused(added.why());
+    if (!added)
+        Q_EMIT refused(added.why());
+    else
+        Q_EMIT this->added(*added);
     return added.ok();
 }
 

@@ -34,6 +34,7 @@ public:
 
 Q_SIGNALS:
     void refused(const bw::Message& why); // not understood, or not stored
+    void added(const bw::KitId& id);
     // The gym owns less of it, and can do less.
     void lost(const bw::KitId& id, const bw::KitLoss& loss);
 

@@ -27,14 +27,21 @@ QString handbookPlaceFor(const QWidget* part) {
     return kBeginning;
 }
 
+namespace {
+const QString kOwner = QStringLiteral("handbook-owner");
+}
+
+void closeHandbook(QWidget& window) {
+    delete window.findChild<QObject*>(kOwner, Qt::FindDirectChildrenOnly);
+}
+
 HandbookWindow& openHandbook(QWidget* part, const QString& place) {
-    static const QString name = QStringLiteral("handbook-owner");
     QWidget* window = part->window();
     auto* owner =
-        static_cast<Owner*>(window->findChild<QObject*>(name, Qt::FindDirectChildrenOnly));
+        static_cast<Owner*>(window->findChild<QObject*>(kOwner, Qt::FindDirectChildrenOnly));
     if (!owner) {
         owner = new Owner(window);
-        owner->setObjectName(name);
+        owner->setObjectName(kOwner);
     }
     if (owner->handbook.isMinimized()) owner->handbook.showNormal();
     owner->handbook.show(); // first: where a part stands depends on the width

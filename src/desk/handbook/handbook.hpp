@@ -17,5 +17,6 @@ void setHandbookPlace(QWidget* part, const QString& place);
 
 // Opens the one Handbook of the window that `part` is in; it goes with that window.
 HandbookWindow& openHandbook(QWidget* part, const QString& place);
+void closeHandbook(QWidget& window); // if it is open
 
 } // namespace bw

@@ -64,13 +64,13 @@ private:
     bool skipNext_ = false, fenced_ = false;
 };
 
-void addWhole(QList<HandbookPage>& pages, const QString& group, const char* file) {
+void addWhole(QList<HandbookPage>& pages, HandbookGroup group, const char* file) {
     const QString name = QLatin1String(file);
     auto headings = handbookHeadings(textOf(name));
     if (!headings.isEmpty()) pages << HandbookPage{group, name, std::move(headings)};
 }
 
-void addParts(QList<HandbookPage>& pages, const QString& group, const char* file) {
+void addParts(QList<HandbookPage>& pages, HandbookGroup group, const char* file) {
     const QString name = QLatin1String(file);
     bool begun = false; // what stands before is for who reads the document by itself
     for (HandbookHeading& heading : handbookHeadings(textOf(name))) {
@@ -112,11 +112,14 @@ const QList<HandbookPage>& handbookPages() {
     static const QList<HandbookPage> pages = [] {
         loadHandbook();
         QList<HandbookPage> all;
-        addWhole(all, tr("To begin with"), "first-month.md");
-        addParts(all, tr("The guide"), "guide.md");
+        addWhole(
+            all, [] { return tr("To begin with"); }, "first-month.md");
+        addParts(
+            all, [] { return tr("The guide"); }, "guide.md");
         for (const char* file : {"rules.md", "balance.md", "floor.md", "proposals.md", "ledger.md",
                                  "sheets.md", "gym-file.md"})
-            addWhole(all, tr("How it is reckoned"), file);
+            addWhole(
+                all, [] { return tr("How it is reckoned"); }, file);
         return all;
     }();
     return pages;

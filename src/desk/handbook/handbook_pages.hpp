@@ -14,9 +14,11 @@ struct HandbookHeading {
     QString text;   // what stands below it, up to the next heading; marks and all
 };
 
+using HandbookGroup = QString (*)(); // in the language of the window
+
 // A whole document, or, of the guide, what stands below one heading of level 2.
 struct HandbookPage {
-    QString group;                   // where it stands in the contents
+    HandbookGroup group = nullptr;   // where it stands in the contents
     QString file;                    // "guide.md"
     QList<HandbookHeading> headings; // the first is the page's own
 

@@ -137,8 +137,8 @@ void HandbookWindow::fillContents() {
     const QList<HandbookPage>& pages = handbookPages();
     QTreeWidgetItem* group = nullptr;
     for (int p = 0; p < pages.size(); ++p) {
-        if (!group || group->text(0) != pages[p].group) {
-            group = new QTreeWidgetItem(contents_, {pages[p].group});
+        if (!group || group->text(0) != pages[p].group()) {
+            group = new QTreeWidgetItem(contents_, {pages[p].group()});
             group->setFlags(Qt::ItemIsEnabled);
             group->setFont(0, smallFont(contents_->font()));
             group->setExpanded(true);

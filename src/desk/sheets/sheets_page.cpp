@@ -164,12 +164,13 @@ void SheetsPage::tell(const QString& what) {
 void SheetsPage::print() {
     if (stale_) layOut();
     if (layout_.pages.empty()) return;
+    const Layout layout = layout_;    // the draft may be measured meanwhile
     std::optional<WorkLine::Run> run; // begins after the question which printer
     const auto step = [&](int done) {
-        if (!run) run.emplace(work_, tr("Printing"), static_cast<int>(layout_.pages.size()));
+        if (!run) run.emplace(work_, tr("Printing"), static_cast<int>(layout.pages.size()));
         return run->at(done);
     };
-    const Result<Printed> printed = printSheet(layout_, this, step);
+    const Result<Printed> printed = printSheet(layout, this, step);
     run.reset();
     if (!printed) return prompts().tell(this, tr("Print"), say(printed.why()));
     if (*printed == Printed::All) tell(tr("Sent to the printer."));
