@@ -114,8 +114,9 @@ template <class Whole, class T> Result<Whole> put(Whole whole, T Whole::*field, 
 LoadStock asBefore(const LoadStock& typed, const LoadStock& before, MassUnit unit) {
     LoadStock out;
     for (const auto& [load, count] : typed) {
+        const auto shown = massNumber(load, unit);
         const auto was = std::find_if(before.begin(), before.end(), [&](const auto& old) {
-            return massNumber(old.first, unit) == massNumber(load, unit);
+            return massNumber(old.first, unit) == shown;
         });
         out[was == before.end() ? load : was->first] += count;
     }
