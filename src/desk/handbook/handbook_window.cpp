@@ -13,6 +13,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
+#include <QScreen>
 #include <QScrollBar>
 #include <QShortcut>
 #include <QStackedWidget>
@@ -65,7 +66,7 @@ HandbookWindow::HandbookWindow()
         if (const HandbookSpot spot = spotOf(item); spot.found()) open(spot);
     });
     connect(view_, &HandbookView::placeWanted, this, &HandbookWindow::goTo);
-    resize(kFirstSize);
+    resize(kFirstSize.boundedTo(screen()->availableSize()));
     restoreGeometry(Remembered::geometry(kName));
     setTabOrder(words_, contents_);
 }
