@@ -8,9 +8,10 @@ set -u
 cd "$(dirname "$0")/.." || exit 2
 
 sh tools/install-packages.sh --test || exit 2
-sh tools/build.sh release -DBLOCKWRIGHT_BENCH=ON || exit 2
-bin=${BW_BUILD_ROOT:-build}/release/bin
 [ $# -gt 0 ] || set -- $(cd tests/bench && ls bench_*.cpp | sed 's/^bench_//; s/\.cpp$//') start
+targets=$(echo "$@" | tr ' ' '\n' | sed 's/^start$/desk_years/; s/^/bench_/')
+sh tools/build.sh release -DBLOCKWRIGHT_BENCH=ON -- blockwright $targets || exit 2
+bin=${BW_BUILD_ROOT:-build}/release/bin
 
 missed=0
 for name in "$@"; do
