@@ -31,7 +31,7 @@ void gather(const QList<QAction*>& actions, QSet<const QAction*>& found) {
 }
 
 // The action that leads to the page in which the widget is; null: it is in none.
-const QAction* placeOf(const Actions& actions, const QWidget* widget) {
+const QAction* leadingTo(const Actions& actions, const QWidget* widget) {
     for (const auto& entry : actions.all()) {
         const auto* page = entry.action->data().value<QWidget*>();
         if (page && (page == widget || page->isAncestorOf(widget))) return entry.action;
@@ -40,7 +40,7 @@ const QAction* placeOf(const Actions& actions, const QWidget* widget) {
 }
 
 QString elsewhere(const Actions& actions, const QWidget* scope) {
-    const QAction* place = placeOf(actions, scope);
+    const QAction* place = leadingTo(actions, scope);
     if (!place) return {};
     if (place->isChecked()) return tr("the gym has no month yet");
     return tr("first go to %1, %2").arg(place->iconText(), keysOf(*place).value(0));
