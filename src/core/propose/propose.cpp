@@ -128,7 +128,7 @@ Message noAnswer() {
 
 double Proposal::gap() const {
     if (answers.empty()) return 0;
-    const double open = answers.front().penalty + answers.front().queueing - bound;
+    const double open = whole(answers.front()) - bound;
     return open > kSlip ? open : 0;
 }
 

@@ -10,7 +10,6 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
-#include <map>
 
 namespace bw::proposing {
 
@@ -158,27 +157,22 @@ double WholeCosts::timeCost(const Sums& sums) const {
     return longest.count() > nearEnd_ ? cost + session_.look : cost;
 }
 
-double WholeCosts::waitLimit(bool stop) const {
-    const char* name = stop ? "stop_seconds" : "look_seconds";
-    return limitIn(task_.gym.settings, "kit-queue", name).hi * 1000 * adder_.waits().members();
-}
-
 double WholeCosts::queueing(const Sums& sums) const {
-    std::map<KitId, double> worst;
-    const auto& lines = adder_.waits().lines();
-    for (std::size_t i = 0; i < lines.size(); ++i) {
-        const int at = adder_.waitAt(i);
-        if (get(sums, at + 1) == 0) continue;
-        const auto wait = static_cast<double>(get(sums, at));
-        const double cost = wait > waitLimit(true)    ? queue_.stop
-                            : wait > waitLimit(false) ? std::min(queue_.look, queue_.stop)
-                                                      : 0;
-        double& kit = worst[lines[i].kit];
-        kit = std::max(kit, cost);
+    const double least = std::min(queue_.look, queue_.stop);
+    double cost = 0;
+    for (const Lines& kit : queues_) {
+        double worst = 0;
+        for (const int at : kit) {
+            if (get(sums, at + 1) == 0) continue;
+            const auto wait = static_cast<double>(get(sums, at));
+            if (wait > queueStop_)
+                worst = std::max(worst, queue_.stop);
+            else if (wait > queueLook_)
+                worst = std::max(worst, least);
+        }
+        cost += worst;
     }
-    double sum = 0;
-    for (const auto& [kit, cost] : worst) sum += cost;
-    return sum;
+    return cost;
 }
 
 double WholeCosts::stairCost(double fewestReps) const {

@@ -67,8 +67,9 @@ private:
     [[nodiscard]] double muscleCost(const Sums& sums) const;
     [[nodiscard]] double countCost(const Sums& sums) const;
     [[nodiscard]] double timeCost(const Sums& sums) const;
-    [[nodiscard]] double waitLimit(bool stop) const; // ms of all members
     [[nodiscard]] bool openElsewhere(bool hardOnly) const;
+
+    using Lines = std::vector<int>; // indices of the sums, of one kit item
 
     const Task& task_;
     const Adder& adder_;
@@ -80,6 +81,8 @@ private:
     bool unsure_ = false;
     bool anyOpen_ = false, hardOpen_ = false; // besides the targets
     double fewestReps_;
+    std::vector<Lines> queues_;
+    double queueLook_ = 0, queueStop_ = 0; // ms that all members wait, together
     Cost session_, section_, family_, muscle_, novelty_, carry_, stair_, queue_;
     LimitValue muscleBand_, fresh_;
     double familyLeast_, carryLeast_, stairMost_;

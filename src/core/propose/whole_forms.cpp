@@ -202,17 +202,24 @@ void WholeCosts::drawTimes() {
 
 // One matter a kit item: it is found once, however many lines say so.
 void WholeCosts::drawWaits() {
-    std::map<KitId, Matter> byKit;
+    const GymSettings& gym = task_.gym.settings;
+    const double members = 1000 * adder_.waits().members();
+    queueLook_ = limitIn(gym, "kit-queue", "look_seconds").hi * members;
+    queueStop_ = limitIn(gym, "kit-queue", "stop_seconds").hi * members;
+    const double least = std::min(queue_.look, queue_.stop);
+    std::map<KitId, Lines> byKit;
     const auto& lines = adder_.waits().lines();
-    for (std::size_t i = 0; i < lines.size(); ++i) {
-        const int wait = adder_.waitAt(i), taken = above({wait + 1}, 1);
-        Matter& kit = byKit[lines[i].kit];
-        kit.least = std::min({0.0, queue_.look, queue_.stop});
-        for (const bool stop : {true, false})
-            kit.cases.push_back({{taken, form({{wait, -1}}, waitLimit(stop))},
-                                 stop ? queue_.stop : std::min(queue_.look, queue_.stop)});
+    for (std::size_t i = 0; i < lines.size(); ++i) byKit[lines[i].kit].push_back(adder_.waitAt(i));
+    for (auto& [id, kit] : byKit) {
+        Matter matter{{}, std::min(0.0, least)};
+        for (const int wait : kit) {
+            const int taken = above({wait + 1}, 1);
+            matter.cases.push_back({{taken, form({{wait, -1}}, queueStop_)}, queue_.stop});
+            matter.cases.push_back({{taken, form({{wait, -1}}, queueLook_)}, least});
+        }
+        matters_.push_back(std::move(matter));
+        queues_.push_back(std::move(kit));
     }
-    for (auto& [kit, matter] : byKit) matters_.push_back(std::move(matter));
 }
 
 } // namespace bw::proposing
