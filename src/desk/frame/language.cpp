@@ -10,6 +10,7 @@
 
 #include <array>
 #include <cstring>
+#include <utility>
 
 namespace bw {
 
@@ -48,12 +49,7 @@ QLocale localeOf(Language wanted) {
                                               : QLocale(QLocale::English, QLocale::UnitedKingdom);
 }
 
-void install(QTranslator* translator, const QString& file) {
-    static QList<QTranslator*> installed;
-    if (!translator) {
-        qDeleteAll(installed);
-        return installed.clear();
-    }
+void install(QTranslator* translator, const QString& file, QList<QTranslator*>& installed) {
     if (!translator->load(file)) return delete translator;
     QCoreApplication::installTranslator(translator);
     installed << translator;
@@ -72,12 +68,14 @@ std::optional<Language> languageFrom(const QString& word) {
 
 void speak(Language language) {
     QLocale::setDefault(localeOf(language));
-    install(nullptr, {});
+    static QList<QTranslator*> installed;
+    qDeleteAll(std::exchange(installed, {}));
     const QString word = languageWord(spoken(language));
-    install(new Tongue(qApp), translationFile(word));
+    install(new Tongue(qApp), translationFile(word), installed);
     // Of the buttons and dialogs that are Qt's; without it they are in English.
     install(new QTranslator(qApp),
-            QLibraryInfo::path(QLibraryInfo::TranslationsPath) + QLatin1String("/qtbase_") + word);
+            QLibraryInfo::path(QLibraryInfo::TranslationsPath) + QLatin1String("/qtbase_") + word,
+            installed);
 }
 
 } // namespace bw

@@ -227,11 +227,7 @@ void MainWindow::setLanguage(Language language) {
     stack_->insertWidget(0, start_ = new StartPage(stack_));
     wireStart();
     if (workspace_) {
-        const auto month = workspace_->draft().month();
-        const QString place = actions_->checkedOf(QStringLiteral("place-"));
         take(leaveGym());
-        if (month) workspace_->draft().showMonth(*month);
-        if (QAction* go = actions_->find(place)) go->trigger();
     } else {
         newActions();
         rebuildMenus();
@@ -275,8 +271,7 @@ bool MainWindow::focusNextPrevChild(bool next) {
 }
 
 void MainWindow::keepView() {
-    if (workspace_ && workspace_->hasGym())
-        bw::keepView(workspace_->gym().file().path(), workspace_->view());
+    if (workspace_) bw::keepView(workspace_->gym().file().path(), workspace_->view());
 }
 
 void MainWindow::changeEvent(QEvent* event) {

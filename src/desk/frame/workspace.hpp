@@ -40,7 +40,6 @@ public:
     [[nodiscard]] BenchPage& bench() { return *bench_; }
     [[nodiscard]] QWidget* page() const; // on show
     // For another workspace; this one is good for nothing but to be deleted then.
-    [[nodiscard]] bool hasGym() const { return gym_ != nullptr; }
     // Nothing may be done with it afterwards but to delete it.
     [[nodiscard]] std::unique_ptr<OpenGym> letGo();
     // What is not there any more is left as it is.

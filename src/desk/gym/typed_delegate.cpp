@@ -104,7 +104,6 @@ QWidget* TypedDelegate::createEditor(QWidget* parent, const QStyleOptionViewItem
                                      const QModelIndex& index) const {
     auto* editor = new CellEditor(parent);
     editor->setAccessibleName(index.data(Qt::AccessibleTextRole).toString());
-    edited_ = index;
     connect(editor, &QLineEdit::textEdited, this, [this, editor] {
         editor->setTrouble({});
         Q_EMIT clear();
@@ -120,7 +119,7 @@ void TypedDelegate::updateEditorGeometry(QWidget* editor, const QStyleOptionView
 }
 
 std::optional<Message> TypedDelegate::fault(CellEditor& editor) const {
-    return edited_.isValid() ? reader_(edited_, editor.text()) : std::nullopt;
+    return edited().isValid() ? reader_(edited(), editor.text()) : std::nullopt;
 }
 
 } // namespace bw

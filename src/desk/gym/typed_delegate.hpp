@@ -42,7 +42,6 @@ private:
     [[nodiscard]] std::optional<Message> fault(CellEditor& editor) const override;
 
     Reader reader_;
-    mutable QPersistentModelIndex edited_;
 };
 
 } // namespace bw
