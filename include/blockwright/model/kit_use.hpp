@@ -17,6 +17,9 @@ struct KitUse {
 };
 [[nodiscard]] std::map<KitId, KitUse> kitUses(const Shelf& shelf);
 
+// The slots whose exercise can use it, or needs it.
+[[nodiscard]] std::vector<Place> slotsAsking(const Gym& gym, const Block& block, const KitId& kit);
+
 // What this gym can do for one member, and could not with the item as it would be then.
 struct KitLoss {
     std::vector<const Exercise*> exercises; // of the gym's Shelf, not retired

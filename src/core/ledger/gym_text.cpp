@@ -14,17 +14,12 @@ namespace bw {
 
 namespace {
 using board::quoted;
+using board::trimmed;
 constexpr int kLongestName = 200;
-
-std::string trimmed(std::string_view text) {
-    const auto first = text.find_first_not_of(" \t");
-    if (first == std::string_view::npos) return {};
-    return std::string(text.substr(first, text.find_last_not_of(" \t") - first + 1));
-}
 
 // A gym may be without a name, kit may not.
 Result<std::string> readName(std::string_view typed, bool mayBeEmpty) {
-    std::string text = trimmed(typed);
+    std::string text(trimmed(typed));
     const auto length = std::count_if(text.begin(), text.end(), [](char c) {
         return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U;
     });
@@ -81,10 +76,10 @@ Result<Millis> readTalk(std::string_view typed) {
 }
 
 Result<Share> readWeight(std::string_view typed) {
-    std::string text = trimmed(typed);
+    std::string text(trimmed(typed));
     std::replace(text.begin(), text.end(), ',', '.');
     const bool perCent = text.ends_with('%');
-    if (perCent) text = trimmed(std::string_view(text).substr(0, text.size() - 1));
+    if (perCent) text = std::string(trimmed(std::string_view(text).substr(0, text.size() - 1)));
     const auto value = wholeText<double>(text);
     if (value && std::isfinite(*value))
         if (auto share = Share::of(*value / (perCent ? 100 : 1))) return share;

@@ -23,27 +23,6 @@ Message outOfRange(std::string_view typed) {
             {board::quoted(typed)}};
 }
 
-// Small letters, "x" for every times sign, a point for a decimal comma.
-std::string plainSigns(std::string_view text) {
-    std::string out;
-    constexpr std::string_view kTimes = "×", kNarrow = "\u202f", kHard = "\u00a0";
-    while (!text.empty()) {
-        const auto skip = [&](std::string_view sign, char as) {
-            if (!text.starts_with(sign)) return false;
-            out += as;
-            text.remove_prefix(sign.size());
-            return true;
-        };
-        if (skip(kTimes, 'x') || skip("*", 'x') || skip(",", '.') || skip("\t", ' ') ||
-            skip(kNarrow, ' ') || skip(kHard, ' '))
-            continue;
-        const char c = text.front();
-        out += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-        text.remove_prefix(1);
-    }
-    return out;
-}
-
 // Reads one set from its front to its end.
 class SetReader {
 public:
@@ -155,7 +134,8 @@ std::string_view withoutBlanks(std::string_view text) {
 } // namespace
 
 Result<std::vector<LiftedSet>> parseSets(std::string_view text, MassUnit usual) {
-    const std::string plain = plainSigns(text);
+    std::string plain = board::plainSigns(text);
+    std::replace(plain.begin(), plain.end(), ',', '.'); // a decimal comma
     std::string_view rest = plain;
     std::vector<LiftedSet> out;
     for (bool more = true; more;) {

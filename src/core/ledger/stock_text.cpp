@@ -4,6 +4,7 @@
 #include "blockwright/ledger/mass_text.hpp"
 #include "core/model/board_text.hpp"
 
+#include <algorithm>
 #include <charconv>
 #include <cmath>
 #include <optional>
@@ -21,26 +22,6 @@ Message notStock(std::string_view typed) {
     return {"“%1” is not understood: write each load and how many there are, such as 8x2, 12x4, "
             "16.",
             {quoted(typed)}};
-}
-
-// Small letters, "x" for every times sign, a comma for a semicolon.
-std::string plainSigns(std::string_view text) {
-    std::string out;
-    constexpr std::pair<std::string_view, char> kSigns[] = {
-        {"×", 'x'}, {"*", 'x'}, {";", ','}, {"\t", ' '}, {"\u202f", ' '}, {"\u00a0", ' '}};
-    while (!text.empty()) {
-        const std::size_t before = text.size();
-        for (const auto& [sign, as] : kSigns)
-            if (text.starts_with(sign)) {
-                out += as;
-                text.remove_prefix(sign.size());
-            }
-        if (text.size() != before) continue;
-        const char c = text.front();
-        out += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-        text.remove_prefix(1);
-    }
-    return out;
 }
 
 // Reads "8kgx2", without blanks, from its front to its end.
@@ -123,7 +104,9 @@ Result<std::vector<std::string>> piecesIn(const std::string& text) {
 } // namespace
 
 Result<LoadStock> parseStock(std::string_view typed, MassUnit usual) {
-    const auto pieces = piecesIn(plainSigns(typed));
+    std::string plain = board::plainSigns(typed);
+    std::replace(plain.begin(), plain.end(), ';', ',');
+    const auto pieces = piecesIn(plain);
     if (!pieces) return pieces.why();
     LoadStock stock;
     for (const std::string& one : *pieces) {

@@ -310,4 +310,30 @@ std::string quoted(std::string_view text) {
     return std::string(text);
 }
 
+std::string_view trimmed(std::string_view text) {
+    const auto first = text.find_first_not_of(" \t");
+    if (first == std::string_view::npos) return {};
+    return text.substr(first, text.find_last_not_of(" \t") - first + 1);
+}
+
+std::string plainSigns(std::string_view text) {
+    std::string out;
+    constexpr std::pair<std::string_view, char> kSigns[] = {
+        {"×", 'x'}, {"*", 'x'}, {"\t", ' '}, {"\u202f", ' '}, {"\u00a0", ' '}};
+    while (!text.empty()) {
+        const auto* const sign =
+            std::find_if(std::begin(kSigns), std::end(kSigns),
+                         [&](const auto& s) { return text.starts_with(s.first); });
+        if (sign != std::end(kSigns)) {
+            out += sign->second;
+            text.remove_prefix(sign->first.size());
+            continue;
+        }
+        const char c = text.front();
+        out += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+        text.remove_prefix(1);
+    }
+    return out;
+}
+
 } // namespace bw::board

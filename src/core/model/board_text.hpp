@@ -35,6 +35,12 @@ struct Span {
 // Small letters, plain characters, single spaces inside and none around.
 [[nodiscard]] std::string plainWords(std::string_view text);
 
+// Without blanks and tabs around.
+[[nodiscard]] std::string_view trimmed(std::string_view text);
+
+// Small letters, "x" for every times sign, a plain blank for every kind of one.
+[[nodiscard]] std::string plainSigns(std::string_view text);
+
 // What was typed, for a sentence: at most 40 characters of it.
 [[nodiscard]] std::string quoted(std::string_view text);
 

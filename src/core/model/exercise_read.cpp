@@ -13,12 +13,7 @@ namespace bw {
 
 namespace {
 using board::quoted;
-
-std::string trimmed(std::string_view text) {
-    const auto first = text.find_first_not_of(" \t");
-    if (first == std::string_view::npos) return {};
-    return std::string(text.substr(first, text.find_last_not_of(" \t") - first + 1));
-}
+using board::trimmed;
 
 // Small, plain and without what stands in brackets; "none" is nothing.
 std::string plainField(std::string_view typed) {
@@ -37,7 +32,7 @@ std::vector<std::string> split(std::string_view text, std::string_view at) {
     std::vector<std::string> parts;
     while (true) {
         const auto end = text.find(at);
-        if (std::string part = trimmed(text.substr(0, end)); !part.empty())
+        if (std::string part(trimmed(text.substr(0, end))); !part.empty())
             parts.push_back(std::move(part));
         if (end == std::string_view::npos) return parts;
         text.remove_prefix(end + at.size());
@@ -77,13 +72,14 @@ struct Counted {
     std::optional<double> number;
 };
 Counted counted(std::string text) {
-    if (text.ends_with('%')) text = trimmed(std::string_view(text).substr(0, text.size() - 1));
+    if (text.ends_with('%'))
+        text = std::string(trimmed(std::string_view(text).substr(0, text.size() - 1)));
     const auto blank = text.find_last_of(' ');
     if (blank == std::string::npos) return {text, {}};
     std::string_view rest = std::string_view(text).substr(blank + 1);
     const auto number = takeNumber(rest);
     if (!number || !rest.empty()) return {text, {}};
-    return {trimmed(std::string_view(text).substr(0, blank)), number};
+    return {std::string(trimmed(std::string_view(text).substr(0, blank))), number};
 }
 
 std::optional<Share> perCent(double number) {
@@ -285,7 +281,7 @@ Result<Millis> readSetup(std::string_view typed) {
 }
 
 Result<std::string> readSentence(std::string_view typed, bool mayBeEmpty) {
-    std::string text = trimmed(typed);
+    std::string text(trimmed(typed));
     const auto length = std::count_if(text.begin(), text.end(), [](char c) {
         return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U;
     });

@@ -44,6 +44,15 @@ std::map<KitId, KitUse> kitUses(const Shelf& shelf) {
     return uses;
 }
 
+std::vector<Place> slotsAsking(const Gym& gym, const Block& block, const KitId& kit) {
+    std::vector<Place> out;
+    eachSlot(block, [&](Place at, const Slot& slot) {
+        const Exercise* e = slot.exercise ? gym.shelf.find(*slot.exercise) : nullptr;
+        if (e && kitOf(*e).contains(kit)) out.push_back(at);
+    });
+    return out;
+}
+
 KitLoss lossBy(const Gym& gym, const KitItem& then) {
     Gym after = gym;
     after.put(then);

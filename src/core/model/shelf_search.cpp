@@ -1,23 +1,21 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "blockwright/model/shelf_search.hpp"
 
+#include "core/model/board_text.hpp"
+
 #include <algorithm>
 #include <tuple>
 
 namespace bw {
 
 namespace {
+using board::trimmed;
+
 std::string lowered(std::string_view text) {
     std::string out(text);
     for (char& c : out)
         if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
     return out;
-}
-
-std::string_view trimmed(std::string_view text) {
-    const auto first = text.find_first_not_of(" \t");
-    if (first == std::string_view::npos) return {};
-    return text.substr(first, text.find_last_not_of(" \t") - first + 1);
 }
 
 std::vector<std::string> wordsOf(std::string_view text) {

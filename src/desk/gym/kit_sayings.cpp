@@ -8,8 +8,6 @@
 #include <QCoreApplication>
 #include <QStringList>
 
-#include <algorithm>
-
 namespace bw {
 
 namespace {
@@ -17,22 +15,10 @@ struct Sayings {
     Q_DECLARE_TR_FUNCTIONS(bw::KitSayings)
 };
 
-bool asksFor(const Exercise* e, const KitId& id) {
-    return e && std::any_of(e->needs.begin(), e->needs.end(), [&](const auto& all) {
-               return std::any_of(all.begin(), all.end(),
-                                  [&](const KitNeed& need) { return need.kit == id; });
-           });
-}
-
-QStringList slotsWith(const Gym& gym, const Block& block, const KitId& id) {
+QString marksOf(const Block& block, const std::vector<Place>& places) {
     QStringList marks;
-    Place at{0, 0, 0};
-    for (at.section = 0; const Section* s = sectionAt(block, {at.section}); ++at.section)
-        for (at.group = 0; at.group < static_cast<int>(s->groups.size()); ++at.group)
-            for (at.slot = 0; const Slot* slot = slotAt(block, at); ++at.slot)
-                if (slot->exercise && asksFor(gym.shelf.find(*slot->exercise), id))
-                    marks << slotMark(block, at);
-    return marks;
+    for (const Place& place : places) marks << slotMark(block, place);
+    return marks.join(QStringLiteral(", "));
 }
 
 QString first(const std::vector<const Exercise*>& exercises) {
@@ -54,9 +40,9 @@ QString kitNeeded(const Gym& gym, const KitItem& item, KitUse use, std::optional
                                 .arg(use.can)
                                 .arg(use.must));
     const auto block = month ? gym.block(*month) : nullptr;
-    if (const QStringList marks = block ? slotsWith(gym, *block, item.id) : QStringList();
-        !marks.isEmpty())
-        said << Sayings::tr("In %1: %2.").arg(monthName(*month), marks.join(QStringLiteral(", ")));
+    const auto places = block ? slotsAsking(gym, *block, item.id) : std::vector<Place>();
+    if (!places.empty())
+        said << Sayings::tr("In %1: %2.").arg(monthName(*month), marksOf(*block, places));
     const int told = piecesOf(item.loads);
     if (told > 0 && item.units > 0 && item.claim == Claim::Group && told != item.units)
         said << Sayings::tr("Its weights make %1, not %2.").arg(told).arg(item.units);
@@ -72,12 +58,9 @@ QString kitLost(const Gym& gym, const KitItem& item, const KitLoss& loss,
                     .arg(first(loss.exercises));
     const auto block = month ? gym.block(*month) : nullptr;
     const auto at = block ? loss.slots.find(*month) : loss.slots.end();
-    if (at != loss.slots.end()) {
-        QStringList marks;
-        for (const Place& place : at->second) marks << slotMark(*block, place);
+    if (at != loss.slots.end())
         said << Sayings::tr("%1 stands on it in %2.")
-                    .arg(monthName(*month), marks.join(QStringLiteral(", ")));
-    }
+                    .arg(monthName(*month), marksOf(*block, at->second));
     if (said.isEmpty()) return {};
     return QStringLiteral("%1: %2").arg(plain(item.name), said.join(QLatin1Char(' ')));
 }
