@@ -62,9 +62,7 @@ bool GymBackups::worthALook(const fs::path& gymFile) {
 }
 
 bool GymBackups::isOpen(const fs::path& gymFile) const {
-    std::error_code gone;
-    return window_.workspace() &&
-           fs::equivalent(window_.workspace()->gym().file().path(), gymFile, gone);
+    return window_.workspace() && sameFile(window_.workspace()->gym().file().path(), gymFile);
 }
 
 void GymBackups::allow() {
@@ -88,15 +86,11 @@ void GymBackups::restore(const Backup& backup) {
     if (!sure(backup)) return;
     const fs::path gymFile = screen_->gymFile();
     const bool open = isOpen(gymFile);
-    std::optional<Month> month;
     const Waiting waiting;
     screen_->rest();
-    if (open) {
-        month = window_.workspace()->draft().month();
-        window_.closeGym();
-    }
+    if (open) window_.closeGym();
     const auto done = restoreBackup(gymFile, backup.file, wallTime());
-    if (open || done) openAgain(gymFile, month);
+    if (open || done) window_.openFile(gymFile); // where the coach was
     allow();
     screen_->refresh();
     if (!done) return screen_->tellTrouble(say(done.why()));
@@ -104,12 +98,6 @@ void GymBackups::restore(const Backup& backup) {
                   (done->before ? QLatin1Char(' ') + tr("What was in place before is kept as %1.")
                                                          .arg(pathText(done->before->filename()))
                                 : QString()));
-}
-
-void GymBackups::openAgain(const fs::path& gymFile, std::optional<Month> month) {
-    window_.openFile(gymFile);
-    if (month && isOpen(gymFile) && window_.workspace()->gym().gym().block(*month))
-        window_.showMonth(*month);
 }
 
 void GymBackups::backUpNow() {

@@ -27,7 +27,6 @@ private:
     [[nodiscard]] bool isOpen(const std::filesystem::path& gymFile) const;
     void restore(const Backup& backup);
     [[nodiscard]] bool sure(const Backup& backup);
-    void openAgain(const std::filesystem::path& gymFile, std::optional<Month> month);
     void backUpNow();
     void saveCopy();
     void allow();

@@ -60,7 +60,7 @@ BenchPage::BenchPage(Draft& draft, FloorRunner& floor, Actions& actions, QWidget
     setFocusProxy(sheet_);
 }
 
-BenchPage::~BenchPage() { sheet_->finishTyping(); }
+BenchPage::~BenchPage() { sheet_->delegate().finishTyping(*sheet_); }
 
 void BenchPage::assemble(FloorRunner& floor) {
     auto* strip = new SlotStrip(draft_, this);
@@ -105,7 +105,7 @@ void BenchPage::tell(const Message& what) { tellTrouble(*notice_, say(what)); }
 void BenchPage::quiet() { notice_->hide(); }
 
 void BenchPage::propose(void (ProposeStrip::*ask)()) {
-    sheet_->finishTyping();
+    sheet_->delegate().finishTyping(*sheet_);
     quiet();
     (propose_->*ask)();
     propose_->setFocus();

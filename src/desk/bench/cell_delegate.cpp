@@ -22,6 +22,14 @@ void CellDelegate::setModelData(QWidget* widget, QAbstractItemModel* model,
     if (editor->isModified()) model->setData(index, editor->text(), Qt::EditRole);
 }
 
+void CellDelegate::finishTyping(const QWidget& view) {
+    for (CellEditor* editor : view.findChildren<CellEditor*>()) {
+        if (!editor->isVisibleTo(&view)) continue; // closed already
+        Q_EMIT commitData(editor);
+        Q_EMIT closeEditor(editor, NoHint);
+    }
+}
+
 bool CellDelegate::mayLeave(CellEditor* editor) const {
     if (!editor->isModified()) return true;
     const auto why = fault(*editor);

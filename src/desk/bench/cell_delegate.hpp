@@ -21,6 +21,8 @@ public:
     void setEditorData(QWidget* editor, const QModelIndex& index) const override;
     void setModelData(QWidget* editor, QAbstractItemModel* model,
                       const QModelIndex& index) const override;
+    // Enters what is being typed in the view, as a click elsewhere would.
+    void finishTyping(const QWidget& view);
 
 Q_SIGNALS:
     void trouble(const bw::Message& why) const; // typed text not understood

@@ -152,14 +152,6 @@ void SheetView::closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint 
     draft_.endPreview();
 }
 
-void SheetView::finishTyping() {
-    for (CellEditor* editor : findChildren<CellEditor*>()) {
-        if (!editor->isVisibleTo(this)) continue; // closed already
-        commitData(editor);
-        closeEditor(editor, QAbstractItemDelegate::NoHint);
-    }
-}
-
 void SheetView::paintEvent(QPaintEvent* event) {
     QTableView::paintEvent(event);
     if (sheet_.rowCount() > 0) return;

@@ -18,7 +18,6 @@ public:
     SheetView(Draft& draft, SheetModel& model, QWidget* parent);
 
     [[nodiscard]] SheetDelegate& delegate() { return *delegate_; }
-    void finishTyping();    // enters what is being typed, as a click elsewhere would
     void goTo(Place place); // marks its line, in the column where the attention is
 
 protected:

@@ -32,11 +32,4 @@ QAction* Actions::find(const QString& id) const {
     return nullptr;
 }
 
-QString Actions::checkedOf(const QString& idStart) const {
-    for (const Entry& e : entries_)
-        if (e.action->isChecked() && e.action->objectName().startsWith(idStart))
-            return e.action->objectName();
-    return {};
-}
-
 } // namespace bw

@@ -32,8 +32,6 @@ public:
     // Why it can't be done, for whoever looks for it while it is off: "there is nothing to undo".
     static void explain(QAction* action, const QString& whyNot);
     [[nodiscard]] static QString whyNot(const QAction& action);
-    // The id of the checked one of those that begin so; empty: none.
-    [[nodiscard]] QString checkedOf(const QString& idStart) const;
     [[nodiscard]] const std::vector<Entry>& all() const { return entries_; }
 
 private:

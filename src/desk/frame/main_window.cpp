@@ -32,10 +32,6 @@ constexpr QSize kFirstSize{1360, 860};
 
 QString gymFilter() { return MainWindow::tr("Gym files (*.bwgym);;All files (*)"); }
 
-bool sameFile(const std::filesystem::path& a, const std::filesystem::path& b) {
-    std::error_code ignored;
-    return std::filesystem::equivalent(a, b, ignored);
-}
 } // namespace
 
 MainWindow::MainWindow()

@@ -37,6 +37,11 @@ QString pathText(const std::filesystem::path& path) {
 }
 std::filesystem::path pathOf(const QString& text) { return text.toStdString(); }
 
+bool sameFile(const std::filesystem::path& a, const std::filesystem::path& b) {
+    std::error_code ignored;
+    return std::filesystem::equivalent(a, b, ignored);
+}
+
 QStringList Remembered::recent() {
     QStringList there;
     for (const QString& file : value(kRecent).toStringList())

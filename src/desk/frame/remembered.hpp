@@ -21,6 +21,9 @@ namespace bw {
 [[nodiscard]] QString pathText(const std::filesystem::path& path);
 [[nodiscard]] std::filesystem::path pathOf(const QString& text);
 
+// Both must be there.
+[[nodiscard]] bool sameFile(const std::filesystem::path& a, const std::filesystem::path& b);
+
 [[nodiscard]] QString rememberedFile(); // blockwright.ini, for QSettings
 
 struct Remembered {

@@ -58,14 +58,14 @@ void paintTick(QPainter& p, const QStyleOptionViewItem& o, const QModelIndex& i)
 void paintGround(QPainter& p, const QStyleOptionViewItem& o, const QModelIndex& i) {
     const Inks& k = inks();
     p.fillRect(o.rect, o.state & QStyle::State_Selected ? k.wash : k.paper);
-    p.setPen(QPen(k.line, 1));
+    p.setPen(QPen(k.line, k.stroke));
     if (head(i)) p.drawLine(o.rect.bottomLeft(), o.rect.bottomRight());
     paintRule(p, o, i);
     if (ticked(i)) paintTick(p, o, i);
     if (!(o.state & QStyle::State_HasFocus)) return;
     p.setBrush(Qt::NoBrush);
     p.setRenderHint(QPainter::Antialiasing, false);
-    p.setPen(QPen(k.accent, 2));
+    p.setPen(QPen(k.accent, k.stroke + 1));
     p.drawRect(o.rect.adjusted(1, 1, -1, -1));
 }
 } // namespace

@@ -20,12 +20,12 @@ bool isBare(const QKeyEvent& event) {
 } // namespace
 
 TypedTable::TypedTable(QAbstractTableModel& model, TypedDelegate::Reader reader, QWidget* parent)
-    : QTableView(parent), trouble_(new CellTrouble(*this)) {
+    : QTableView(parent), delegate_(new TypedDelegate(std::move(reader), this)),
+      trouble_(new CellTrouble(*this)) {
     setModel(&model);
-    auto* delegate = new TypedDelegate(std::move(reader), this);
-    setItemDelegate(delegate);
-    connect(delegate, &TypedDelegate::trouble, this, &TypedTable::tell);
-    connect(delegate, &TypedDelegate::clear, this, &TypedTable::quiet);
+    setItemDelegate(delegate_);
+    connect(delegate_, &TypedDelegate::trouble, this, &TypedTable::tell);
+    connect(delegate_, &TypedDelegate::clear, this, &TypedTable::quiet);
     setShowGrid(false);
     setFrameShape(NoFrame);
     verticalHeader()->hide();
@@ -37,14 +37,6 @@ TypedTable::TypedTable(QAbstractTableModel& model, TypedDelegate::Reader reader,
     setSelectionMode(SingleSelection);
     setEditTriggers(AnyKeyPressed | EditKeyPressed | DoubleClicked | SelectedClicked);
     setTabKeyNavigation(false);
-}
-
-void TypedTable::finishTyping() {
-    for (CellEditor* editor : findChildren<CellEditor*>()) {
-        if (!editor->isVisibleTo(this)) continue; // closed already
-        commitData(editor);
-        closeEditor(editor, QAbstractItemDelegate::NoHint);
-    }
 }
 
 void TypedTable::tell(const Message& why) { trouble_->tell(visualRect(currentIndex()), say(why)); }

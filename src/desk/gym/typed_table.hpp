@@ -16,7 +16,7 @@ class TypedTable : public QTableView {
 public:
     TypedTable(QAbstractTableModel& model, TypedDelegate::Reader reader, QWidget* parent);
 
-    void finishTyping();           // stores what is being typed, as a click elsewhere would
+    void finishTyping() { delegate_->finishTyping(*this); }
     void tell(const Message& why); // beside the cell
     void quiet();
 
@@ -41,6 +41,7 @@ private:
     [[nodiscard]] QModelIndex nextTyped(int step) const;
     bool open(QKeyEvent& event);
 
+    TypedDelegate* delegate_;
     CellTrouble* trouble_;
 };
 

@@ -46,7 +46,7 @@ void FoundDelegate::paint(QPainter* p, const QStyleOptionViewItem& option,
     p->setPen(k.line);
     p->drawLine(option.rect.bottomLeft(), option.rect.bottomRight());
     if (option.state & QStyle::State_HasFocus) {
-        p->setPen(QPen(k.accent, 2));
+        p->setPen(QPen(k.accent, k.stroke + 1));
         p->drawRect(option.rect.adjusted(1, 1, -1, -2));
     }
     p->restore();
